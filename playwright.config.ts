@@ -1,0 +1,39 @@
+import { defineConfig } from '@playwright/test';
+import { findBrowser } from './tests/helpers/findBrowser.ts';
+
+const PORT = 4173;
+
+export default defineConfig({
+  testDir: 'tests/e2e',
+  testMatch: '**/*.spec.ts',
+  outputDir: 'test-results/browser',
+  fullyParallel: false,
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  reporter: [['list'], ['json', { outputFile: 'test-results/browser.json' }]],
+  use: {
+    baseURL: `http://localhost:${PORT}/`,
+    viewport: { width: 1280, height: 900 },
+    launchOptions: {
+      executablePath: findBrowser(),
+      args: [
+        '--use-angle=swiftshader',
+        '--enable-unsafe-swiftshader',
+        '--ignore-gpu-blocklist',
+        '--no-sandbox',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--no-first-run',
+      ],
+    },
+  },
+  webServer: {
+    command: `npx vite preview --port ${PORT} --strictPort`,
+    url: `http://localhost:${PORT}/`,
+    reuseExistingServer: false,
+    timeout: 30_000,
+  },
+});
