@@ -1,0 +1,71 @@
+/** Kinds of input that the model refuses. `internal` is a bug of ours, never the reader's fault. */
+export type ErrorCode =
+  | 'not-json'
+  | 'not-found'
+  | 'schema'
+  | 'version'
+  | 'unit'
+  | 'range'
+  | 'geometry'
+  | 'time'
+  | 'columns'
+  | 'limit'
+  | 'cancelled'
+  | 'internal';
+
+/** Where in the input something is: as much of it as is known. */
+export interface Place {
+  readonly file?: string;
+  /** JSON pointer (RFC 6901) into the job. */
+  readonly pointer?: string;
+  /** 1-based row of a text file, the header being row 1. */
+  readonly row?: number;
+  readonly column?: string;
+  /** 0-based stroke index. */
+  readonly stroke?: number;
+  /** A place on the panel, x right and y up, m. */
+  readonly at_m?: readonly [number, number];
+}
+
+/**
+ * Bad input. The message names the place, the value, the limit, why, and what to do;
+ * `place` says the same for a program.
+ */
+export class CrosscoatError extends Error {
+  constructor(
+    readonly code: ErrorCode,
+    message: string,
+    readonly place: Place = {},
+  ) {
+    super(message);
+    this.name = 'CrosscoatError';
+  }
+}
+
+/** Kinds of doubt that travel with a result to screen, report and JSON. */
+export type WarningCode =
+  | 'distance-range'
+  | 'fan-wider-than-panel'
+  | 'outline-moved'
+  | 'time-gap'
+  | 'row-dropped'
+  | 'column-ignored'
+  | 'trigger-chatter'
+  | 'no-strokes'
+  | 'defaults-used'
+  | 'model-limit'
+  | 'small-zones-dropped'
+  | 'coarse-grid'
+  | 'off-panel';
+
+/** A doubtful result: shown, never thrown, never logged by the model. */
+export interface Warning {
+  readonly code: WarningCode;
+  readonly text: string;
+  readonly place: Place;
+}
+
+/** States a bug of ours: throws where `condition` is false. Bad input has `check…` instead. */
+export function assertThat(condition: boolean, what: string): asserts condition {
+  if (!condition) throw new CrosscoatError('internal', `internal: ${what}; please report this`);
+}
