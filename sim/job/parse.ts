@@ -1,0 +1,98 @@
+import * as v from 'valibot';
+import { CrosscoatError, type Place, type Warning } from '../base/errors.ts';
+import { findJsonFault } from './jsonFault.ts';
+import { problemsOfIssues, valueWords, type Problem } from './problems.ts';
+import { referenceProblems } from './references.ts';
+import { JobSchema, type Job } from './schema.ts';
+import { fileWords, upgradeJob } from './upgrade.ts';
+
+/** Longest text of a job file, letters: an hour of recorded strokes is about a third of it. */
+const LONGEST_TEXT = 64e6;
+
+/** Problems named in one error; the rest are counted. */
+const MOST_PROBLEMS = 10;
+
+/** A job and what had to be assumed while reading it. */
+export interface ParsedJob {
+  readonly job: Job;
+  readonly warnings: Warning[];
+}
+
+/**
+ * A job from the text of a file, or from a value already read from JSON: upgraded to this
+ * version, its defaults filled in, its ids and limits checked. Geometry and recordings are read
+ * later, by the stages that use them.
+ * @param file name of the file, for messages.
+ * @throws CrosscoatError `limit`, `not-json` (with row and column), `version`, or `schema` (one
+ * error for up to ten problems, each with its JSON pointer, value, limit and advice).
+ */
+export function parseJob(input: unknown, file?: string): ParsedJob {
+  const stated = upgradeJob(typeof input === 'string' ? readJson(input, file) : input, file);
+  const result = v.safeParse(JobSchema, stated, { abortPipeEarly: true });
+  if (!result.success) throw problemsError(problemsOfIssues(result.issues), file);
+  const problems = referenceProblems(result.output);
+  if (problems.length > 0) throw problemsError(problems, file);
+  return { job: result.output, warnings: defaultWarnings(stated, result.output) };
+}
+
+function readJson(text: string, file: string | undefined): unknown {
+  const place: Place = file === undefined ? {} : { file };
+  if (text.length > LONGEST_TEXT) {
+    throw new CrosscoatError('limit', `${fileWords(file)} is ${(text.length / 1e6).toFixed(1)} million letters long, more than ${LONGEST_TEXT / 1e6} million; shorten the recordings, or give them as a file of their own`, place);
+  }
+  // Editors on one system put a byte order mark first; RFC 8259 lets a reader skip it.
+  const plain = text.startsWith('\ufeff') ? text.slice(1) : text;
+  try {
+    return JSON.parse(plain) as unknown;
+  } catch {
+    const fault = findJsonFault(plain);
+    if (fault === null) throw new CrosscoatError('not-json', `${fileWords(file)} is not JSON; save it again`, place);
+    const { row, column } = fault;
+    throw new CrosscoatError('not-json', `${fileWords(file)} is not JSON: in row ${row}, column ${column}, ${fault.text}; mend it there`, {
+      ...place,
+      row,
+      column: String(column),
+    });
+  }
+}
+
+function problemsError(problems: readonly Problem[], file: string | undefined): CrosscoatError {
+  const first = problems[0] as Problem;
+  const place: Place = { pointer: first.pointer, ...(file === undefined ? {} : { file }) };
+  if (problems.length === 1) return new CrosscoatError('schema', `${fileWords(file)}: ${first.text}`, place);
+  const lines = problems.slice(0, MOST_PROBLEMS).map((problem) => `  ${problem.text}`);
+  const more = problems.length - lines.length;
+  if (more > 0) lines.push(`  and ${more} more`);
+  return new CrosscoatError('schema', `${fileWords(file)}: ${problems.length} problems\n${lines.join('\n')}`, place);
+}
+
+/** Lists that are empty by default add nothing that a reader should check. */
+function isEmptyList(value: unknown): boolean {
+  return Array.isArray(value) && value.length === 0;
+}
+
+/** One warning that names the values filled in. */
+function defaultWarnings(stated: unknown, job: Job): Warning[] {
+  const filled: Problem[] = [];
+  collectFilled('', stated, job, filled);
+  const [first] = filled;
+  if (first === undefined) return [];
+  const named = filled.slice(0, MOST_PROBLEMS).map((one) => one.text);
+  const more = filled.length - named.length;
+  const text = `Not stated, so the usual value is taken: ${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
+  return [{ code: 'defaults-used', text, place: { pointer: first.pointer } }];
+}
+
+/** Walks the parsed job beside the stated one; the schema fixes the depth. */
+function collectFilled(pointer: string, stated: unknown, parsed: unknown, filled: Problem[]): void {
+  if (typeof parsed !== 'object' || parsed === null || typeof stated !== 'object' || stated === null) return;
+  for (const [key, value] of Object.entries(parsed)) {
+    const at = `${pointer}/${key}`;
+    if (key in stated) collectFilled(at, (stated as Record<string, unknown>)[key], value, filled);
+    else if (!isEmptyList(value)) filled.push({ pointer: at, text: `${at} = ${defaultWords(value)}` });
+  }
+}
+
+function defaultWords(value: unknown): string {
+  return typeof value === 'object' ? JSON.stringify(value) : valueWords(value);
+}

@@ -1,0 +1,267 @@
+import * as v from 'valibot';
+import { list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
+
+/** Version of the job file that this build writes. Older versions are upgraded on reading. */
+export const SCHEMA_VERSION = 1;
+
+/** Longest text of one recording, letters. */
+export const LONGEST_RECORDING = 64e6;
+
+const ID_ADVICE = 'give an id of 1 to 64 letters, digits, - or _, beginning with a letter or digit';
+const id = v.pipe(
+  v.string(ID_ADVICE),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, ID_ADVICE),
+  v.description('stable name that other parts of the job refer to'),
+);
+
+/** Farthest a stated place may lie from the file's origin, mm. */
+const FARTHEST_MM = 1e5;
+
+const point = v.pipe(
+  v.strictTuple(
+    [number(-FARTHEST_MM, FARTHEST_MM, 'x, mm'), number(-FARTHEST_MM, FARTHEST_MM, 'y, mm')],
+    'give two numbers, x and y in mm',
+  ),
+  v.description('x right and y up, mm'),
+);
+
+/** The four ways to state an outline, by the key that names them. */
+export const SHAPES = {
+  rectangle_mm: record(
+    {
+      rectangle_mm: v.pipe(
+        v.strictTuple(
+          [number(1, FARTHEST_MM, 'width, mm'), number(1, FARTHEST_MM, 'height, mm')],
+          'give two numbers, width and height in mm',
+        ),
+        v.description('width and height of a rectangle whose lower-left corner is the origin, mm'),
+      ),
+    },
+    'a rectangle',
+  ),
+  points_mm: record({ points_mm: list(point, 3, 20000, 'corners of a polygon, not repeated at the end') }, 'a polygon'),
+  circle_mm: record(
+    {
+      circle_mm: v.pipe(
+        v.strictTuple(
+          [
+            number(-FARTHEST_MM, FARTHEST_MM, 'centre x, mm'),
+            number(-FARTHEST_MM, FARTHEST_MM, 'centre y, mm'),
+            number(1, FARTHEST_MM, 'diameter, mm'),
+          ],
+          'give three numbers: centre x, centre y and diameter in mm',
+        ),
+        v.description('centre x, centre y and diameter, mm'),
+      ),
+    },
+    'a circle',
+  ),
+  path_mm: record(
+    { path_mm: text(200000, 'SVG path data (M L H V C S Q T A Z), one closed subpath, in mm with y up') },
+    'a drawn outline',
+  ),
+} as const;
+
+const ShapeSchema = v.union(
+  [SHAPES.rectangle_mm, SHAPES.points_mm, SHAPES.circle_mm, SHAPES.path_mm],
+  `give an object with one of the keys ${Object.keys(SHAPES).join(', ')}`,
+);
+
+const AttitudeSchema = record(
+  {
+    tilt_deg: number(0, 180, 'angle from level: 0 level, 90 upright, 180 face down'),
+    down_deg: number(-360, 360, 'where gravity pulls in the panel, counter-clockwise from +x; -90 is down the page'),
+  },
+  'how the panel hangs',
+);
+
+const PanelSchema = record(
+  {
+    id,
+    name: text(200, 'name of the panel'),
+    outline: ShapeSchema,
+    holes: v.optional(list(ShapeSchema, 0, 200, 'openings that take no film, in the outline\'s coordinates'), []),
+    attitude: v.optional(AttitudeSchema, { tilt_deg: 90, down_deg: -90 }),
+  },
+  'a flat panel',
+);
+
+const PROFILES = [
+  record(
+    {
+      family: v.literal('double-beta'),
+      beta1: number(1, 8, 'exponent across the fan; 2.92 is flattest at half overlap'),
+      beta2: number(1, 8, 'exponent along the travel'),
+    },
+    'elliptical double-beta fan',
+  ),
+  record({ family: v.literal('gaussian') }, 'Gaussian fan; full width and depth are 4 standard deviations'),
+  record({ family: v.literal('parabola') }, 'parabola across the fan'),
+  record({ family: v.literal('triangle') }, 'triangle across the fan'),
+  record({ family: v.literal('cosine-squared') }, 'cosine squared across the fan'),
+  record(
+    {
+      family: v.literal('flat-top'),
+      taper_mm: number(0, 500, 'width of each tapered edge at the stated distance, mm'),
+    },
+    'even film with tapered edges',
+  ),
+  record(
+    {
+      family: v.literal('table'),
+      place_mm: list(number(-2000, 2000, 'from the fan centre line, mm'), 3, 2000, 'places across a measured stroke, rising'),
+      film: list(number(0, 1e9, 'any proportional unit'), 3, 2000, 'film at those places'),
+    },
+    'a measured stroke',
+  ),
+] as const;
+
+const ProfileSchema = v.pipe(
+  v.variant(
+    'family',
+    PROFILES,
+    'give the family "double-beta", "gaussian", "parabola", "triangle", "cosine-squared", "flat-top" or "table"',
+  ),
+  v.description('film that one stroke leaves across the fan'),
+);
+
+const SetUpSchema = record(
+  {
+    id,
+    name: text(200, 'name of the set-up'),
+    note: v.optional(text(2000, 'remark')),
+    fan: record(
+      {
+        width_mm: number(5, 1500, 'full fan width (long axis) on a square panel, mm'),
+        depth_mm: number(1, 1500, 'full fan depth (short axis), mm'),
+        atDistance_mm: number(20, 1000, 'distance at which width and depth were read, mm'),
+        profile: ProfileSchema,
+      },
+      'the shape that the gun throws',
+    ),
+    fluidRate_mL_min: number(0.1, 5000, 'liquid leaving the gun, trigger full on, mL/min'),
+    transfer: record(
+      {
+        efficiency_percent: number(1, 100, 'share of the solids that lands, at the distance below'),
+        atDistance_mm: number(20, 1000, 'distance at which it holds, mm'),
+        decayLength_mm: number(50, 1e6, 'added distance over which it falls to 37 %, mm'),
+      },
+      'transfer efficiency',
+    ),
+    volumeSolids_percent: number(0.1, 100, 'volume solids of what is in the cup, after thinning'),
+    drops: record(
+      {
+        meanDiameter_um: number(1, 500, 'Sauter mean diameter, µm'),
+        spread: number(1, 5, 'geometric standard deviation of drop volume'),
+        solventSpeed: number(0, 20, 'relative evaporation rate of the thinner, n-butyl acetate = 1'),
+      },
+      'the drops in flight',
+    ),
+    triggerLag_ms: number(0, 1000, 'from trigger to fluid, both ways, ms'),
+    distanceRange_mm: v.optional(
+      v.pipe(
+        v.strictTuple(
+          [number(10, 2000, 'nearest, mm'), number(10, 2000, 'farthest, mm')],
+          'give two numbers, nearest and farthest in mm',
+        ),
+        v.description('distances for which the fan may be believed, mm'),
+      ),
+      [100, 400],
+    ),
+  },
+  'a gun set-up',
+);
+
+const TargetSchema = record(
+  {
+    film: oneOf(['wet', 'dry'], 'which film the target means'),
+    thickness_um: number(0.1, 2000, 'target film of the whole coat, µm'),
+    min_percent: v.optional(number(1, 100, 'below this share of the target: thin lap'), 80),
+    max_percent: v.optional(number(100, 1000, 'above this share of the target: heavy spot'), 120),
+    holiday_percent: v.optional(number(0, 100, 'below this share of the target: holiday'), 25),
+    dry_percent: v.optional(number(0.1, 100, 'more than this share of the film arrived dry: dry spray'), 10),
+  },
+  'what the coat should be',
+);
+
+const PlanSchema = record(
+  {
+    overlap_percent: number(0, 95, 'share of the full fan width laid over the previous stroke'),
+    speed_m_s: number(0.01, 5, 'speed of the aim point, m/s'),
+    distance_mm: number(20, 1000, 'gun to panel, mm'),
+    direction_deg: v.optional(number(-360, 360, 'first stroke, counter-clockwise from +x'), 0),
+    order: v.optional(oneOf(['serpentine', 'one-way'], 'order of the strokes'), 'serpentine'),
+    lead_mm: v.optional(number(0, 1000, 'fluid opens this far before the edge, mm'), 50),
+    lag_mm: v.optional(number(0, 1000, 'fluid closes this far past the edge, mm'), 50),
+    firstStroke_mm: v.optional(number(-1000, 1000, 'first stroke in from the edge; 0 puts its centre on the edge, mm'), 0),
+    cross: v.optional(yesNo('a second pass at right angles, before the first has flashed off'), false),
+  },
+  'how the strokes are meant to run',
+);
+
+const HandSchema = record(
+  {
+    kind: oneOf(
+      ['steady', 'practised', 'beginner'],
+      'steady lays the plan exactly; the others wander by a stated amount',
+    ),
+  },
+  'the hand that follows the plan',
+);
+
+const CoatSchema = record(
+  {
+    id,
+    name: text(200, 'name of the coat'),
+    panel: id,
+    setUp: id,
+    target: TargetSchema,
+    plan: PlanSchema,
+    hand: v.optional(HandSchema, { kind: 'steady' }),
+    recording: v.optional(
+      v.pipe(id, v.description('id of a recording that lays this coat; the plan then says what was meant')),
+    ),
+  },
+  'a coat: one pass, or two at right angles',
+);
+
+const RecordingSchema = record(
+  {
+    id,
+    name: text(200, 'name of the recording'),
+    text: text(LONGEST_RECORDING, 'the whole text of a recorded-stroke CSV or trajectory file'),
+  },
+  'recorded strokes',
+);
+
+/** The job file, version `SCHEMA_VERSION`. */
+export const JobSchema = record(
+  {
+    schemaVersion: v.pipe(v.literal(SCHEMA_VERSION), v.description('version of this file format')),
+    name: text(200, 'name of the job'),
+    note: v.optional(text(5000, 'remark')),
+    seed: wholeNumber(0, 4294967295, 'fixes every chance in the job'),
+    cell_mm: v.optional(number(1, 10, 'side of a grid cell, mm'), 2),
+    part: record(
+      {
+        name: text(200, 'name of the part'),
+        panels: list(PanelSchema, 1, 100, 'panels of the part'),
+      },
+      'the thing being finished',
+    ),
+    setUps: list(SetUpSchema, 1, 100, 'gun set-ups'),
+    coats: list(CoatSchema, 1, 500, 'coats in order'),
+    recordings: v.optional(list(RecordingSchema, 0, 100, 'recorded strokes'), []),
+  },
+  'a job',
+);
+
+/** A job as stated: the units are in the keys. Made by `parseJob`, then only read. */
+export type Job = v.InferOutput<typeof JobSchema>;
+export type PanelSpec = Job['part']['panels'][number];
+export type ShapeSpec = PanelSpec['outline'];
+export type SetUpSpec = Job['setUps'][number];
+export type CoatSpec = Job['coats'][number];
+export type PlanSpec = CoatSpec['plan'];
+export type TargetSpec = CoatSpec['target'];
+export type RecordingSpec = Job['recordings'][number];
