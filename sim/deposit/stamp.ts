@@ -1,0 +1,79 @@
+import type { Amounts } from './amounts.ts';
+import type { Deposit } from './deposit.ts';
+import { fluxAt, type FanTables } from './fanTables.ts';
+import type { GunPose } from './fluidSlices.ts';
+import { addAmounts, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
+import { gunView, rowsReached, viewedAt, type GunView } from './gunView.ts';
+import { keepBelowZero, keepInCone, type RowSpan } from './rowSpan.ts';
+
+/** One position of the gun, held while `liquid_m3` leaves it. */
+export interface Stamp {
+  readonly pose: GunPose;
+  readonly view: GunView;
+  readonly liquid_m3: number;
+  readonly amounts: Amounts;
+  readonly stroke: number;
+}
+
+/**
+ * Lays one stamp: each cell gets the flux at its centre times the liquid's three amounts.
+ * @param row working memory, one grid row.
+ */
+export function layStamp(deposit: Deposit, tables: FanTables, stamp: Stamp, row: Float32Array): void {
+  const { grid } = deposit;
+  const { view, liquid_m3, amounts } = stamp;
+  const wet = liquid_m3 * amounts.wet;
+  const solids = liquid_m3 * amounts.solids;
+  const arrivedDry = liquid_m3 * amounts.arrivedDry;
+  const [firstRow, endRow] = rowsReached(view, stamp.pose, grid, tables, 1, 1);
+  const span: RowSpan = { low: 0, high: 0 };
+  for (let r = firstRow; r < endRow; r++) {
+    fluxRow(row, span, view, tables, r, grid.columns, grid.cellSize_m);
+    if (span.low >= span.high) continue;
+    addAmounts(deposit, r * grid.columns, row, span.low, span.high, wet, solids, arrivedDry);
+  }
+}
+
+/** Flux per landing liquid along grid row `r` into `row`; `span` becomes the columns that it fills. */
+export function fluxRow(row: Float32Array, span: RowSpan, view: GunView, tables: FanTables, r: number, columns: number, cellSize_m: number): void {
+  const y_m = (r + 0.5) * cellSize_m;
+  const x0_m = 0.5 * cellSize_m;
+  const u0 = view.u0 + view.ux * x0_m + view.uy * y_m;
+  const s0 = view.s0 + view.sx * x0_m + view.sy * y_m;
+  const z0 = view.z0 + view.zx * x0_m + view.zy * y_m;
+  const du = view.ux * cellSize_m;
+  const ds = view.sx * cellSize_m;
+  const dz = view.zx * cellSize_m;
+  span.low = 0;
+  span.high = columns;
+  if (tables.elliptic) keepInCone(span, u0, du, s0, ds, z0, dz);
+  else keepInPyramid(span, u0, du, s0, ds, z0, dz);
+  if (span.low >= span.high) return;
+  if (view.square) {
+    const perHeight = 1 / view.height_m;
+    squareFluxRow(row, span.low, span.high, tables, u0 * perHeight, du * perHeight, s0 * perHeight, ds * perHeight, view.weight * perHeight ** 3);
+  } else {
+    tiltedFluxRow(row, span.low, span.high, tables, u0, du, s0, ds, z0, dz, view.weight);
+  }
+}
+
+/** Cuts a span to |u| <= z and |s| <= z. */
+function keepInPyramid(span: RowSpan, u0: number, du: number, s0: number, ds: number, z0: number, dz: number): void {
+  keepBelowZero(span, u0 - z0, du - dz);
+  keepBelowZero(span, -u0 - z0, -du - dz);
+  keepBelowZero(span, s0 - z0, ds - dz);
+  keepBelowZero(span, -s0 - z0, -ds - dz);
+}
+
+/** Flux per landing liquid at one place, 1/m². */
+export function stampFlux(view: GunView, tables: FanTables, x_m: number, y_m: number): number {
+  const [u, s, z] = viewedAt(view, x_m, y_m);
+  if (!(z > 0)) return 0;
+  return (fluxAt(tables, u, s) * view.weight) / (z * z * z);
+}
+
+/** The view of a pose; a stamp without its liquid. */
+export function stampAt(pose: GunPose, tables: FanTables, liquid_m3: number, amounts: (slant_m: number) => Amounts, stroke: number): Stamp {
+  const view = gunView(pose, tables);
+  return { pose, view, liquid_m3, amounts: amounts(view.slant_m), stroke };
+}
