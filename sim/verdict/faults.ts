@@ -1,0 +1,67 @@
+import type { Target } from './target.ts';
+import type { Cause, CauseKind, Fault, Zone } from './verdict.ts';
+
+/** A zone with its cause named. */
+export interface CausedZone {
+  readonly zone: Zone;
+  readonly cause: Cause;
+}
+
+/** Causes that lie with the plan or the gun and so with no stroke in particular. */
+const GENERAL: ReadonlySet<CauseKind> = new Set([
+  'plan-overlap',
+  'plan-film',
+  'plan-distance',
+  'set-up',
+  'unknown',
+]);
+
+/** Whether a cause lies with single strokes of the hand. */
+export function isLocal(kind: CauseKind): boolean {
+  return !GENERAL.has(kind);
+}
+
+/**
+ * How bad a zone is, for the order of the list: area times how far past the limit, as a share of
+ * the target (film faults) or of the film (dry spray), m².
+ */
+export function severity_m2(zone: Zone, target: Target): number {
+  const unit = zone.kind === 'dry-spray' ? 1 : target.thickness_m;
+  return (zone.area_m2 * Math.max(0, zone.margin)) / unit;
+}
+
+/**
+ * Zones of one kind with one cause, put together; for a local cause also with one chief stroke
+ * (the first of `cause.strokes`). Zones and faults stand worst first. A fault's cause is that of
+ * its worst zone, with every stroke that any of its zones names.
+ */
+export function groupFaults(caused: readonly CausedZone[], target: Target): Fault[] {
+  const groups = new Map<string, CausedZone[]>();
+  for (const one of caused) {
+    const { kind, strokes } = one.cause;
+    const key = [one.zone.kind, kind, isLocal(kind) ? (strokes[0] ?? '') : ''].join(' ');
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [one]);
+    else group.push(one);
+  }
+  return [...groups.values()]
+    .map((group) => faultOf(group, target))
+    .sort((a, b) => faultSeverity_m2(b, target) - faultSeverity_m2(a, target));
+}
+
+function faultOf(group: readonly CausedZone[], target: Target): Fault {
+  const sorted = [...group].sort((a, b) => severity_m2(b.zone, target) - severity_m2(a.zone, target));
+  const worst = sorted[0] as CausedZone;
+  const strokes = [...new Set(sorted.flatMap((one) => one.cause.strokes))];
+  return {
+    kind: worst.zone.kind,
+    zones: sorted.map((one) => one.zone),
+    area_m2: sorted.reduce((sum, one) => sum + one.zone.area_m2, 0),
+    cause: { ...worst.cause, strokes },
+    cure: null,
+  };
+}
+
+function faultSeverity_m2(fault: Fault, target: Target): number {
+  return fault.zones.reduce((sum, zone) => sum + severity_m2(zone, target), 0);
+}

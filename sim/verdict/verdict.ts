@@ -1,0 +1,100 @@
+import type { Warning } from '../base/errors.ts';
+
+export type FaultKind = 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
+
+/** A connected region of one fault. */
+export interface Zone {
+  readonly kind: FaultKind;
+  readonly area_m2: number;
+  /** Place of the worst value. */
+  readonly at_m: readonly [number, number];
+  /** Bounding box: left, bottom, right, top. */
+  readonly box_m: readonly [number, number, number, number];
+  /** Film there, in the target's kind (wet or dry), m; for dry spray the share that arrived dry. */
+  readonly worst: number;
+  /** How far past its limit, in the same unit, positive. */
+  readonly margin: number;
+  /** Cells of the zone. */
+  readonly cells: Uint32Array;
+}
+
+export type CauseKind =
+  | 'stop'
+  | 'speed'
+  | 'distance'
+  | 'angle'
+  | 'overlap'
+  | 'trigger'
+  | 'edge'
+  | 'plan-overlap'
+  | 'plan-film'
+  | 'plan-distance'
+  | 'set-up'
+  | 'unknown';
+
+/** Why a fault is there: which strokes, what the hand did there, against what was meant. */
+export interface Cause {
+  readonly kind: CauseKind;
+  /** 0-based stroke indices. */
+  readonly strokes: readonly number[];
+  /** What was found and what was meant, SI; NaN where it has no single figure. */
+  readonly found: number;
+  readonly meant: number;
+  /** Unit of `found` and `meant`: 'm', 'm/s', 's', 'rad', 'fraction', ''. */
+  readonly unit: 'm' | 'm/s' | 's' | 'rad' | 'fraction' | '';
+  /** Share of the excess or lack at the zone's worst and other representative places that goes when this cause is taken away, 0 to 1. */
+  readonly explains: number;
+}
+
+/** One thing to do otherwise, small enough to be tried by the model. */
+export type Change =
+  | { readonly kind: 'even-speed'; readonly strokes: readonly number[]; readonly speed_m_s: number }
+  | { readonly kind: 'no-stops'; readonly strokes: readonly number[] }
+  | { readonly kind: 'even-distance'; readonly strokes: readonly number[]; readonly distance_m: number }
+  | { readonly kind: 'square-gun'; readonly strokes: readonly number[] }
+  | { readonly kind: 'move-strokes'; readonly strokes: readonly number[]; readonly overlapFraction: number }
+  | { readonly kind: 'trigger-past-edge'; readonly strokes: readonly number[]; readonly lead_m: number }
+  | { readonly kind: 'plan'; readonly overlapFraction?: number; readonly speed_m_s?: number; readonly distance_m?: number; readonly firstStroke_m?: number; readonly lead_m?: number };
+
+/** A cure that the model has tried by running the whole coat again with the change. */
+export interface Cure {
+  readonly change: Change;
+  /** Worst value at the fault's place afterwards, same unit as `Zone.worst`. */
+  readonly worst: number;
+  /** Area of this kind of fault on the whole panel, before and after. */
+  readonly areaBefore_m2: number;
+  readonly areaAfter_m2: number;
+  readonly inTargetBefore: number;
+  readonly inTargetAfter: number;
+  /** Kinds of fault that the change makes worse. */
+  readonly worsens: readonly FaultKind[];
+}
+
+/** Zones of one kind with one cause, worst zone first. */
+export interface Fault {
+  readonly kind: FaultKind;
+  readonly zones: readonly Zone[];
+  readonly area_m2: number;
+  readonly cause: Cause;
+  /** Null where no tried change helps. */
+  readonly cure: Cure | null;
+}
+
+/** Film figures over the panel's inside, weighted by covered area. */
+export interface FilmFigures {
+  readonly mean_m: number;
+  readonly min_m: number;
+  readonly max_m: number;
+  /** Standard deviation over mean. */
+  readonly cv: number;
+}
+
+export interface Verdict {
+  readonly wet: FilmFigures;
+  readonly dry: FilmFigures;
+  /** Share of the panel's area between the target's limits and not dry-sprayed, 0 to 1. */
+  readonly inTargetFraction: number;
+  /** Worst first: by area times how far past the limit. */
+  readonly faults: readonly Fault[];
+  readonly warnings: readonly Warning[];
+}
