@@ -1,0 +1,91 @@
+/**
+ * The public face of the model: what the shells (page, worker, command line) may use, in the
+ * order of the work.
+ */
+
+export { CrosscoatError, type ErrorCode, type Place, type Warning, type WarningCode } from './base/errors.ts';
+export { cellAt, cellCount, type Grid } from './base/grid.ts';
+export { gunAxes, type GunAxes, type Vector } from './base/gunAxes.ts';
+
+export * from './job/defaults.ts';
+export * from './job/demo.ts';
+export { jobJsonSchema } from './job/jsonSchema.ts';
+export { parseJob, type ParsedJob } from './job/parse.ts';
+export {
+  LONGEST_RECORDING,
+  SCHEMA_VERSION,
+  type CoatSpec,
+  type Job,
+  type PanelSpec,
+  type PlanSpec,
+  type RecordingSpec,
+  type SetUpSpec,
+  type ShapeSpec,
+  type TargetSpec,
+} from './job/schema.ts';
+export { serialiseJob } from './job/serialise.ts';
+
+export { makePanel } from './panel/makePanel.ts';
+export { nearestEdge, type NearestEdge } from './panel/nearestEdge.ts';
+export type { Attitude, Panel, Polygon } from './panel/panel.ts';
+export type { PanelGrid } from './panel/panelGrid.ts';
+export { rasterisePanel } from './panel/rasterisePanel.ts';
+
+export { makeSpray } from './gun/makeSpray.ts';
+export type { Profile, SetUp } from './gun/setUp.ts';
+export { makeSetUp } from './gun/setUpFromSpec.ts';
+export type { Arrival, Footprint, Spray } from './gun/spray.ts';
+
+export { aimOf, poseAt, type Aim, type Path, type Pose } from './stroke/path.ts';
+export type { Planned, StrokePlan } from './stroke/plan.ts';
+export { createRecordingReader, type Recording, type RecordingReader } from './stroke/recordingReader.ts';
+export type { MeantStroke, Stop, Stroke, StrokeMeasures } from './stroke/stroke.ts';
+export { RECORDING_HEADER, writeRecording } from './stroke/writeRecording.ts';
+
+export type { PaintAccount } from './deposit/deposit.ts';
+export type { LayMethod } from './deposit/pieces.ts';
+export { strokesAt, type StrokeShare } from './deposit/strokesAt.ts';
+export type { Film } from './film/film.ts';
+
+export { filmFigures, inTargetFraction } from './verdict/figures.ts';
+export { limitOf, marginOf } from './verdict/judged.ts';
+export type { Target } from './verdict/target.ts';
+export type { Cause, CauseKind, Change, Cure, Fault, FaultKind, FilmFigures, Verdict, Zone } from './verdict/verdict.ts';
+
+export { changedStrokes } from './run/changedStrokes.ts';
+export { fanWidth_m } from './run/fan.ts';
+export { flattestOverlap, overlapCv, strokeAcross } from './run/flattestOverlap.ts';
+export { judgeCoat, type JudgeOptions } from './run/judge.ts';
+export { layCoat, type LayOptions, type Travel } from './run/lay.ts';
+export { filmsAtPlaces, type PlaceFilms } from './run/placeFilms.ts';
+export { meanPlannedFilm_m } from './run/planTrials.ts';
+export { readRecording } from './run/readRecording.ts';
+export type { CoatResult, CoatSetting, CoatStrokes, LaidCoat } from './run/result.ts';
+export { runJob, type RunOptions } from './run/runJob.ts';
+export { settleCoat, type SettleOptions } from './run/settle.ts';
+export { strokesOf } from './run/strokes.ts';
+
+export * from './picture/colours.ts';
+export * from './picture/field.ts';
+export * from './picture/filmPicture.ts';
+export * from './picture/hatch.ts';
+export * from './picture/legend.ts';
+export * from './picture/strokeLines.ts';
+export * from './picture/strokesSvg.ts';
+export * from './picture/zoneRim.ts';
+
+export * from './report/causeText.ts';
+export * from './report/cautions.ts';
+export * from './report/cureText.ts';
+export * from './report/faultFigures.ts';
+export * from './report/faultJson.ts';
+export * from './report/filmCsv.ts';
+export * from './report/reportJson.ts';
+export * from './report/reportText.ts';
+export * from './report/reported.ts';
+export * from './report/sentences.ts';
+export * from './report/strokeJson.ts';
+export * from './report/strokesCsv.ts';
+export * from './report/strokesTable.ts';
+export * from './report/units.ts';
+export * from './report/words.ts';

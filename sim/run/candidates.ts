@@ -1,0 +1,70 @@
+import type { Stroke } from '../stroke/stroke.ts';
+import type { Change, Fault } from '../verdict/verdict.ts';
+import { isAsPlanned, meantLead_m } from './changedStrokes.ts';
+import { planTrials, type PlanCause } from './planTrials.ts';
+import type { CoatSetting, CoatStrokes } from './result.ts';
+
+/** What to try against a fault, the likeliest first; nothing for a fault without a named cause. */
+export function candidateChanges(fault: Fault, setting: CoatSetting, travel: CoatStrokes): Change[] {
+  const { cause } = fault;
+  const strokes = [...cause.strokes].sort((a, b) => a - b);
+  const chief = travel.strokes[cause.strokes[0] ?? -1];
+  switch (cause.kind) {
+    case 'stop':
+      return chief === undefined ? [] : [{ kind: 'no-stops', strokes }, evenSpeed(strokes, chief)];
+    case 'speed':
+      return chief === undefined ? [] : [evenSpeed(strokes, chief)];
+    case 'distance':
+      return chief === undefined ? [] : [evenDistance(strokes, chief), { kind: 'square-gun', strokes }];
+    case 'angle':
+      return chief === undefined ? [] : [{ kind: 'square-gun', strokes }, evenDistance(strokes, chief)];
+    case 'overlap':
+      return chief === undefined ? [] : [moveStrokes(strokes, chief, setting), moveStrokes(onward(chief, travel), chief, setting)];
+    case 'trigger':
+      return [{ kind: 'trigger-past-edge', strokes, lead_m: meantLead_m(setting) }];
+    case 'edge':
+      return edgeChanges(chief, fault, setting, travel);
+    case 'plan-overlap':
+    case 'plan-film':
+    case 'plan-distance':
+      return planChanges(cause.kind, fault, setting);
+    case 'set-up':
+    case 'unknown':
+      return [];
+  }
+}
+
+/** Of a plan that leaves the edge, another plan; of a hand that left its line, the meant lines. */
+function edgeChanges(chief: Stroke | undefined, fault: Fault, setting: CoatSetting, travel: CoatStrokes): Change[] {
+  if (chief === undefined || isAsPlanned(setting, travel)) return planChanges('edge', fault, setting);
+  return [moveStrokes([chief.index], chief, setting), moveStrokes(wholePass(chief, travel), chief, setting)];
+}
+
+/** A stroke and those after it in its pass: they followed it, so they move with it. */
+function onward(chief: Stroke, travel: CoatStrokes): number[] {
+  return wholePass(chief, travel).filter((index) => index >= chief.index);
+}
+
+function wholePass({ pass }: Stroke, travel: CoatStrokes): number[] {
+  return travel.strokes.filter((stroke) => stroke.pass === pass).map(({ index }) => index);
+}
+
+function planChanges(name: PlanCause, fault: Fault, setting: CoatSetting): Change[] {
+  const trials = planTrials(setting, fault.kind === 'dry-spray');
+  const first = trials.filter((trial) => trial.name === name);
+  const rest = trials.filter((trial) => trial.name !== name);
+  return [...first, ...(name === 'edge' ? [] : rest)].map((trial) => trial.change);
+}
+
+function evenSpeed(strokes: readonly number[], { meant }: Stroke): Change {
+  return { kind: 'even-speed', strokes, speed_m_s: meant.speed_m_s };
+}
+
+function evenDistance(strokes: readonly number[], { meant }: Stroke): Change {
+  return { kind: 'even-distance', strokes, distance_m: meant.distance_m };
+}
+
+function moveStrokes(strokes: readonly number[], { meant }: Stroke, { plan }: CoatSetting): Change {
+  const overlapFraction = Number.isFinite(meant.overlapFraction) ? meant.overlapFraction : plan.overlapFraction;
+  return { kind: 'move-strokes', strokes, overlapFraction };
+}
