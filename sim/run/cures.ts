@@ -7,6 +7,7 @@ import { findZones } from '../verdict/zones.ts';
 import { candidateChanges } from './candidates.ts';
 import { changedStrokes } from './changedStrokes.ts';
 import { type LayOptions, layCoat } from './lay.ts';
+import { relayStrokes } from './relay.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 import { stopIfAsked } from './stop.ts';
 
@@ -65,7 +66,7 @@ export function tryCures(
     if (known !== undefined) return known;
     if (laid.size >= MOST_RERUNS) return null;
     stopIfAsked(options.shouldStop);
-    const outcome = rerun(setting, changedStrokes(setting, strokes, change), options);
+    const outcome = outcomeWithChange(setting, strokes, film, change, options);
     laid.set(key, outcome);
     return outcome;
   };
@@ -88,9 +89,11 @@ export function tryCures(
   return { faults: cured, reruns: laid.size, untried };
 }
 
-function rerun(setting: CoatSetting, strokes: Pick<CoatStrokes, 'path' | 'strokes'>, options: LayOptions): Outcome {
-  const { film } = layCoat(setting, strokes, options);
-  return outcomeOf(setting, film, findZones(film, setting.panelGrid, setting.target).zones);
+function outcomeWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: Change, options: Pick<LayOptions, 'shouldStop'>): Outcome {
+  const travel = changedStrokes(setting, strokes, change);
+  const after =
+    change.kind === 'plan' ? layCoat(setting, travel, options).film : relayStrokes(setting, film, strokes, travel, change.strokes, options);
+  return outcomeOf(setting, after, findZones(after, setting.panelGrid, setting.target).zones);
 }
 
 function outcomeOf(setting: CoatSetting, film: Film, zones: readonly Zone[]): Outcome {

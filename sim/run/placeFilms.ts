@@ -1,11 +1,12 @@
 import { strokesAtPlaces } from '../deposit/strokesAt.ts';
-import { type Path, rowAt, slicePath } from '../stroke/path.ts';
+import type { Path } from '../stroke/path.ts';
 import type { Stroke } from '../stroke/stroke.ts';
 import { dryShare } from '../verdict/judged.ts';
 import type { Target } from '../verdict/target.ts';
 import type { FaultKind } from '../verdict/verdict.ts';
 import type { Travel } from './lay.ts';
 import type { CoatSetting } from './result.ts';
+import { strokeAlone } from './strokeAlone.ts';
 
 /** Film at some places, one value a place. */
 interface FilmList {
@@ -62,12 +63,11 @@ function add(total: Float64Array, own: Float64Array): void {
 
 /** The film of one stroke alone; null where its fan reaches none of the places. */
 function strokeFilms(setting: CoatSetting, whole: Path, stroke: Stroke, places_m: Float64Array): FilmList | null {
-  const path = strokePath(whole, stroke, setting.spray.triggerLag_s);
-  const near = placesInReach(setting, path, places_m);
+  const alone = strokeAlone(whole, stroke, setting.spray.triggerLag_s);
+  const near = placesInReach(setting, alone.path, places_m);
   if (near.length === 0) return null;
   const shares = strokesAtPlaces({
-    path,
-    strokes: [{ ...stroke, firstRow: 0, lastRow: stroke.lastRow - stroke.firstRow }],
+    ...alone,
     spray: setting.spray,
     places_m: near.map((place) => [places_m[2 * place] as number, places_m[2 * place + 1] as number] as const),
   });
@@ -80,13 +80,6 @@ function strokeFilms(setting: CoatSetting, whole: Path, stroke: Stroke, places_m
     films.arrivedDry_m[place] = share.arrivedDry_m;
   });
   return films;
-}
-
-/** The rows of one stroke, and those after it in which its fluid still runs. */
-function strokePath(path: Path, stroke: Stroke, lag_s: number): Path {
-  const closes_s = (path.t_s[stroke.lastRow] as number) + lag_s;
-  const lastRow = Math.min(path.count - 1, Math.max(stroke.lastRow, rowAt(path, closes_s) + 1));
-  return slicePath(path, stroke.firstRow, lastRow);
 }
 
 /** Places inside the box of a path's feet, widened by what the fan and its swing may reach. */
