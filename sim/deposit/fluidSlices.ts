@@ -55,19 +55,18 @@ function* plainSlices(path: Path, strokes: readonly Stroke[], lag_s: number, unt
   if (path.count < 2) return;
   const owner = strokeOfRow(path.count, strokes);
   const end_s = Math.min(until_s, path.t_s[path.count - 1] as number);
-  const shareOf = (row: number) => (row < 0 ? 0 : fluidShare(path.trigger[row] as number));
   let row = 0;
   let triggerRow = -1;
   let now_s = path.t_s[0] as number;
   while (now_s < end_s) {
     while ((path.t_s[row + 1] as number) <= now_s) row++;
     while (triggerRow + 1 < path.count && (path.t_s[triggerRow + 1] as number) + lag_s <= now_s) triggerRow++;
-    const share = shareOf(triggerRow);
+    const share = shareAt(path, triggerRow);
     const stroke = triggerRow < 0 ? -1 : (owner[triggerRow] as number);
     let change = triggerRow + 1;
     const nextRow_s = path.t_s[row + 1] as number;
     // Only a changed share or owner cuts a slice: a recording repeats the same trigger row by row.
-    while (change < path.count && (path.t_s[change] as number) + lag_s < nextRow_s && shareOf(change) === share && owner[change] === stroke) change++;
+    while (change < path.count && (path.t_s[change] as number) + lag_s < nextRow_s && shareAt(path, change) === share && owner[change] === stroke) change++;
     const change_s = change < path.count ? (path.t_s[change] as number) + lag_s : Infinity;
     const next_s = Math.min(nextRow_s, change_s, end_s);
     if (share > 0) {
@@ -75,6 +74,11 @@ function* plainSlices(path: Path, strokes: readonly Stroke[], lag_s: number, unt
     }
     now_s = next_s;
   }
+}
+
+/** Fluid share of a row's trigger; none before the first. */
+function shareAt(path: Path, row: number): number {
+  return row < 0 ? 0 : fluidShare(path.trigger[row] as number);
 }
 
 /** Index of the stroke that holds the trigger from each row, -1 for none. */
@@ -87,18 +91,19 @@ function strokeOfRow(count: number, strokes: readonly Stroke[]): Int32Array {
 function poseIn(path: Path, row: number, time_s: number): GunPose {
   const start_s = path.t_s[row] as number;
   const share = (time_s - start_s) / ((path.t_s[row + 1] as number) - start_s);
-  const between = (column: Float64Array) => {
-    const from = column[row] as number;
-    return from + share * ((column[row + 1] as number) - from);
-  };
   return {
-    x_m: between(path.x_m),
-    y_m: between(path.y_m),
-    z_m: between(path.z_m),
-    fan_rad: between(path.fan_rad),
-    pitch_rad: between(path.pitch_rad),
-    yaw_rad: between(path.yaw_rad),
+    x_m: valueIn(path.x_m, row, share),
+    y_m: valueIn(path.y_m, row, share),
+    z_m: valueIn(path.z_m, row, share),
+    fan_rad: valueIn(path.fan_rad, row, share),
+    pitch_rad: valueIn(path.pitch_rad, row, share),
+    yaw_rad: valueIn(path.yaw_rad, row, share),
   };
+}
+
+function valueIn(column: Float64Array, row: number, share: number): number {
+  const from = column[row] as number;
+  return from + share * ((column[row + 1] as number) - from);
 }
 
 /** Whether two slices are one straight travel at one speed, distance and attitude (or one dwell). */

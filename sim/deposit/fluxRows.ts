@@ -76,6 +76,39 @@ export function tiltedFluxRow(out: Float32Array, from: number, to: number, table
 }
 
 /**
+ * `tiltedFluxRow` for a fan on an ellipse, where chordSquared = 1 - u²: with u = U/z and s = S/z the
+ * place along the chord is S²/(z² - U²), which saves a table and a test (half as fast again). A
+ * square gun is the case of a constant z.
+ */
+export function ellipticFluxRow(out: Float32Array, from: number, to: number, tables: FanTables, u0: number, du: number, s0: number, ds: number, z0: number, dz: number, weight: number): void {
+  const { across, along, acrossSteps, alongSteps } = tables;
+  const scale = 0.5 * acrossSteps;
+  for (let c = from; c < to; c++) {
+    const z = z0 + c * dz;
+    const u = u0 + c * du;
+    const s = s0 + c * ds;
+    const squared = s * s;
+    const chord = z * z - u * u;
+    let value = 0;
+    if (squared < chord && z > 0) {
+      const inverse = 1 / z;
+      const place = (u * inverse + 1) * scale;
+      const i = place | 0;
+      const share = place - i;
+      const w = (squared / chord) * alongSteps;
+      const j = w | 0;
+      const a = across[i] as number;
+      const b = along[j] as number;
+      value =
+        (a + share * ((across[i + 1] as number) - a)) *
+        (b + (w - j) * ((along[j + 1] as number) - b)) *
+        inverse * inverse * inverse;
+    }
+    out[c] = value * weight;
+  }
+}
+
+/**
  * Adds `row[from..to)` to the three amounts of a grid row that starts at `offset`, each times its
  * own factor. One loop: three cost a third more, most of it in starting them.
  */

@@ -1,5 +1,5 @@
 import type { Grid } from '../base/grid.ts';
-import { gunAxes } from '../base/gunAxes.ts';
+import { gunAxes, type GunAxes } from '../base/gunAxes.ts';
 import type { FanTables } from './fanTables.ts';
 import type { GunPose } from './fluidSlices.ts';
 
@@ -14,6 +14,8 @@ const LONGEST_SLANT_M = 100;
  * short axis, `z` the axial distance; a ray passes the footprint at (u/z, s/z).
  */
 export interface GunView {
+  readonly axes: GunAxes;
+  readonly footY_m: number;
   readonly square: boolean;
   readonly height_m: number;
   /** Nozzle to panel along the spray's axis. */
@@ -33,12 +35,15 @@ export interface GunView {
 
 /** The panel as seen from a pose. */
 export function gunView(pose: GunPose, tables: FanTables): GunView {
-  const { long, short, spray } = gunAxes(pose.fan_rad, pose.pitch_rad, pose.yaw_rad);
+  const axes = gunAxes(pose.fan_rad, pose.pitch_rad, pose.yaw_rad);
+  const { long, short, spray } = axes;
   const perLength = tables.distance_m / tables.halfLength_m;
   const perDepth = tables.distance_m / tables.halfDepth_m;
   const { x_m, y_m, z_m } = pose;
   const cosTilt = -spray[2];
   return {
+    axes,
+    footY_m: y_m,
     square: Math.abs(pose.pitch_rad) < SQUARE_RAD && Math.abs(pose.yaw_rad) < SQUARE_RAD,
     height_m: z_m,
     slant_m: cosTilt > z_m / LONGEST_SLANT_M ? z_m / cosTilt : LONGEST_SLANT_M,
@@ -59,8 +64,8 @@ export function gunView(pose: GunPose, tables: FanTables): GunView {
  * Rows `[low, high)` that the rectangle of half extents (in halfLength and halfDepth) can reach;
  * all rows where a corner ray never meets the panel.
  */
-export function rowsReached(view: GunView, pose: GunPose, grid: Grid, tables: FanTables, halfU: number, halfS: number): readonly [number, number] {
-  const { long, short, spray } = gunAxes(pose.fan_rad, pose.pitch_rad, pose.yaw_rad);
+export function rowsReached(view: GunView, grid: Grid, tables: FanTables, halfU: number, halfS: number): readonly [number, number] {
+  const { long, short, spray } = view.axes;
   const reachU = (halfU * tables.halfLength_m) / tables.distance_m;
   const reachS = (halfS * tables.halfDepth_m) / tables.distance_m;
   let low_m = Infinity;
@@ -70,17 +75,11 @@ export function rowsReached(view: GunView, pose: GunPose, grid: Grid, tables: Fa
     const s = corner & 2 ? reachS : -reachS;
     const down = -(spray[2] + u * long[2] + s * short[2]);
     if (!(down > 1e-6)) return [0, grid.rows];
-    const y_m = pose.y_m + (view.height_m / down) * (spray[1] + u * long[1] + s * short[1]);
+    const y_m = view.footY_m + (view.height_m / down) * (spray[1] + u * long[1] + s * short[1]);
     low_m = Math.min(low_m, y_m);
     high_m = Math.max(high_m, y_m);
   }
   const low = Math.max(0, Math.ceil(low_m / grid.cellSize_m - 0.5));
   const high = Math.min(grid.rows, Math.floor(high_m / grid.cellSize_m - 0.5) + 1);
   return [low, high];
-}
-
-/** Share of the landing liquid per area, 1/m², at a place on the panel is `fluxAt(u/z, s/z) · weight / z³`. */
-export function viewedAt(view: GunView, x_m: number, y_m: number): readonly [u: number, s: number, z: number] {
-  const z = view.z0 + view.zx * x_m + view.zy * y_m;
-  return [(view.u0 + view.ux * x_m + view.uy * y_m) / z, (view.s0 + view.sx * x_m + view.sy * y_m) / z, z];
 }

@@ -6,12 +6,12 @@ import type { Stroke } from '../stroke/stroke.ts';
 import { layBands, type Band } from './bands.ts';
 import { coveredVolume_m3 } from './coveredVolume.ts';
 import type { Deposit, PaintAccount } from './deposit.ts';
-import { fluidSlices, isStraight, type FluidSlice } from './fluidSlices.ts';
+import { fluidSlices, isStraight, type FluidSlice, type GunPose } from './fluidSlices.ts';
 import { laySweep } from './laySweep.ts';
 import { laySteps } from './laySteps.ts';
 import { liquidOf, makeLayer, stampsOf, sweepOf, type Layer, type LayMethod } from './pieces.ts';
 import { countPasses, type Reach } from './passes.ts';
-import { layStamp } from './stamp.ts';
+import { layStamp, type Stamp } from './stamp.ts';
 import type { Amounts } from './amounts.ts';
 
 export interface DepositOptions {
@@ -68,6 +68,9 @@ export function layPath(options: DepositOptions): PaintAccount {
   return { sprayed_m3, landed_m3, fog_m3, flight_m3, missed_m3: sprayed_m3 - fog_m3 - flight_m3 - landed_m3 };
 }
 
+/** Travel between poses noted for the count of passes, as a share of the half depth. */
+const PASS_STEP_SHARE = 1 / 4;
+
 interface Run {
   readonly layer: Layer;
   readonly deposit: Deposit;
@@ -100,9 +103,26 @@ function laySlice(run: Run, slice: FluidSlice, shouldStop: (() => boolean) | und
   for (const stamp of stampsOf(layer, slice)) {
     layStamp(deposit, layer.tables, stamp, run.row);
     noteLost(run, stamp.liquid_m3, stamp.amounts);
-    if (!straight) run.reaches.push({ start: stamp.pose, end: stamp.pose, stroke: stamp.stroke });
+    if (!straight) noteReach(run, stamp);
     askToStop(run, shouldStop);
   }
+}
+
+/**
+ * Notes a stamp for the count of passes once the gun has moved a quarter of the half depth since
+ * the last one noted: every cell but those on the fan's outermost 2 % is seen by the next.
+ */
+function noteReach(run: Run, stamp: Stamp): void {
+  const { pose, stroke } = stamp;
+  const last = run.reaches[run.reaches.length - 1];
+  if (last !== undefined && last.stroke === stroke && moved_m(last.end, pose, run.layer) < (PASS_STEP_SHARE * run.layer.tables.nominalHalfDepth_m * pose.z_m) / run.layer.tables.distance_m) return;
+  run.reaches.push({ start: pose, end: pose, stroke });
+}
+
+/** How far any part of the fan can have moved on the panel between two poses, about. */
+function moved_m(from: GunPose, to: GunPose, layer: Layer): number {
+  const swing = Math.abs(to.pitch_rad - from.pitch_rad) + Math.abs(to.yaw_rad - from.yaw_rad);
+  return Math.hypot(to.x_m - from.x_m, to.y_m - from.y_m) + to.z_m * swing + layer.tables.nominalHalfWidth_m * Math.abs(to.fan_rad - from.fan_rad);
 }
 
 function noteLost(run: Run, liquid_m3: number, amounts: Amounts): void {

@@ -70,7 +70,7 @@ function tableAt(deposit: Deposit, layer: Layer, slice: FluidSlice, share: numbe
   const row = Math.floor(pose.y_m / cellSize_m) - side / 2;
   const local = { ...pose, x_m: pose.x_m - column * cellSize_m, y_m: pose.y_m - row * cellSize_m };
   const view = gunView(local, tables);
-  const [low, high] = rowsReached(view, local, { columns: side, rows: side, cellSize_m }, tables, 1, 1);
+  const [low, high] = rowsReached(view, { columns: side, rows: side, cellSize_m }, tables, 1, 1);
   const spans: RowSpan = { low: 0, high: 0 };
   const wide = new Float32Array(side * (high - low));
   const line = new Float32Array(side);

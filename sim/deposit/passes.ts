@@ -66,7 +66,7 @@ function ellipseSpans(pose: GunPose, grid: Grid, tables: FanTables): ReachSpans 
   const view = gunView(pose, tables);
   const perU = tables.halfLength_m / tables.nominalHalfWidth_m;
   const perS = tables.halfDepth_m / tables.nominalHalfDepth_m;
-  const [firstRow, endRow] = rowsReached(view, pose, grid, tables, 1 / perU, 1 / perS);
+  const [firstRow, endRow] = rowsReached(view, grid, tables, 1 / perU, 1 / perS);
   const cell = grid.cellSize_m;
   return {
     firstRow,

@@ -1,5 +1,5 @@
 import type { Spray } from '../gun/spray.ts';
-import { amountsAt, type Amounts } from './amounts.ts';
+import { amountsAt } from './amounts.ts';
 import { fanTables, type FanTables } from './fanTables.ts';
 import { isStraight, type FluidSlice, type GunPose } from './fluidSlices.ts';
 import { gunView } from './gunView.ts';
@@ -21,6 +21,9 @@ const SQUARE_SWEEP_DEPTHS = 1;
 const TURNED_SWEEP_DEPTHS = 6;
 /** Tables kept for turned fans; each is about 1 MB. */
 const MOST_TABLES = 32;
+
+/** A grazing gun's aim runs off to infinity; beyond this it lays nothing worth a finer step. */
+const MOST_AIM_M = 2;
 
 /** What turns slices of a path into sweeps and stamps, with the tables of one spray. */
 export interface Layer {
@@ -83,9 +86,8 @@ function cachedTable(layer: Layer, turn_rad: number): SweepTable {
 export function* stampsOf(layer: Layer, slice: FluidSlice): Generator<Stamp> {
   const count = stampCount(layer, slice);
   const liquid_m3 = liquidOf(layer, slice) / count;
-  const amounts = (slant_m: number): Amounts => amountsAt(layer.spray, slant_m);
   for (let i = 0; i < count; i++) {
-    yield stampAt(poseBetween(slice, (i + 0.5) / count), layer.tables, liquid_m3, amounts, slice.stroke);
+    yield stampAt(poseBetween(slice, (i + 0.5) / count), layer.tables, liquid_m3, layer.spray, slice.stroke);
   }
 }
 
@@ -110,22 +112,26 @@ function aimOf(pose: GunPose, layer: Layer): { x_m: number; y_m: number; slant_m
   const rise = (Math.tan(pose.pitch_rad) / Math.cos(pose.yaw_rad)) * height_m;
   const cos = Math.cos(pose.fan_rad);
   const sin = Math.sin(pose.fan_rad);
-  const held = (value: number) => Math.max(-MOST_AIM_M, Math.min(MOST_AIM_M, value));
-  return { x_m: pose.x_m + held(lean * cos - rise * sin), y_m: pose.y_m + held(lean * sin + rise * cos), slant_m };
+  return { x_m: pose.x_m + heldAim_m(lean * cos - rise * sin), y_m: pose.y_m + heldAim_m(lean * sin + rise * cos), slant_m };
 }
 
-/** A grazing gun's aim runs off to infinity; beyond this it lays nothing worth a finer step. */
-const MOST_AIM_M = 2;
+function heldAim_m(aim_m: number): number {
+  return Math.max(-MOST_AIM_M, Math.min(MOST_AIM_M, aim_m));
+}
 
+/** The pose at a share of a slice's time. */
 export function poseBetween(slice: FluidSlice, share: number): GunPose {
   const { start, end } = slice;
-  const between = (from: number, to: number) => from + share * (to - from);
   return {
-    x_m: between(start.x_m, end.x_m),
-    y_m: between(start.y_m, end.y_m),
-    z_m: between(start.z_m, end.z_m),
-    fan_rad: between(start.fan_rad, end.fan_rad),
-    pitch_rad: between(start.pitch_rad, end.pitch_rad),
-    yaw_rad: between(start.yaw_rad, end.yaw_rad),
+    x_m: between(start.x_m, end.x_m, share),
+    y_m: between(start.y_m, end.y_m, share),
+    z_m: between(start.z_m, end.z_m, share),
+    fan_rad: between(start.fan_rad, end.fan_rad, share),
+    pitch_rad: between(start.pitch_rad, end.pitch_rad, share),
+    yaw_rad: between(start.yaw_rad, end.yaw_rad, share),
   };
+}
+
+function between(from: number, to: number, share: number): number {
+  return from + share * (to - from);
 }

@@ -1,9 +1,10 @@
-import type { Amounts } from './amounts.ts';
+import type { Spray } from '../gun/spray.ts';
+import { amountsAt, type Amounts } from './amounts.ts';
 import type { Deposit } from './deposit.ts';
 import { fluxAt, type FanTables } from './fanTables.ts';
 import type { GunPose } from './fluidSlices.ts';
-import { addAmounts, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
-import { gunView, rowsReached, viewedAt, type GunView } from './gunView.ts';
+import { addAmounts, ellipticFluxRow, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
+import { gunView, rowsReached, type GunView } from './gunView.ts';
 import { keepBelowZero, keepInCone, type RowSpan } from './rowSpan.ts';
 
 /** One position of the gun, held while `liquid_m3` leaves it. */
@@ -25,7 +26,7 @@ export function layStamp(deposit: Deposit, tables: FanTables, stamp: Stamp, row:
   const wet = liquid_m3 * amounts.wet;
   const solids = liquid_m3 * amounts.solids;
   const arrivedDry = liquid_m3 * amounts.arrivedDry;
-  const [firstRow, endRow] = rowsReached(view, stamp.pose, grid, tables, 1, 1);
+  const [firstRow, endRow] = rowsReached(view, grid, tables, 1, 1);
   const span: RowSpan = { low: 0, high: 0 };
   for (let r = firstRow; r < endRow; r++) {
     fluxRow(row, span, view, tables, r, grid.columns, grid.cellSize_m);
@@ -46,8 +47,12 @@ export function fluxRow(row: Float32Array, span: RowSpan, view: GunView, tables:
   const dz = view.zx * cellSize_m;
   span.low = 0;
   span.high = columns;
-  if (tables.elliptic) keepInCone(span, u0, du, s0, ds, z0, dz);
-  else keepInPyramid(span, u0, du, s0, ds, z0, dz);
+  if (tables.elliptic) {
+    keepInCone(span, u0, du, s0, ds, z0, dz);
+    if (span.low < span.high) ellipticFluxRow(row, span.low, span.high, tables, u0, du, s0, ds, z0, dz, view.weight);
+    return;
+  }
+  keepInPyramid(span, u0, du, s0, ds, z0, dz);
   if (span.low >= span.high) return;
   if (view.square) {
     const perHeight = 1 / view.height_m;
@@ -65,15 +70,21 @@ function keepInPyramid(span: RowSpan, u0: number, du: number, s0: number, ds: nu
   keepBelowZero(span, -s0 - z0, -ds - dz);
 }
 
-/** Flux per landing liquid at one place, 1/m². */
-export function stampFlux(view: GunView, tables: FanTables, x_m: number, y_m: number): number {
-  const [u, s, z] = viewedAt(view, x_m, y_m);
-  if (!(z > 0)) return 0;
-  return (fluxAt(tables, u, s) * view.weight) / (z * z * z);
+/** Flux per landing liquid at places (x, y), 1/m², into `out`; all of one length. */
+export function stampFluxes(out: Float64Array, view: GunView, tables: FanTables, x_m: Float64Array, y_m: Float64Array): void {
+  const { u0, ux, uy, s0, sx, sy, z0, zx, zy, weight } = view;
+  for (let i = 0; i < out.length; i++) {
+    const x = x_m[i] as number;
+    const y = y_m[i] as number;
+    const z = z0 + zx * x + zy * y;
+    const u = u0 + ux * x + uy * y;
+    const s = s0 + sx * x + sy * y;
+    out[i] = Math.abs(u) <= z && Math.abs(s) <= z ? (fluxAt(tables, u / z, s / z) * weight) / (z * z * z) : 0;
+  }
 }
 
-/** The view of a pose; a stamp without its liquid. */
-export function stampAt(pose: GunPose, tables: FanTables, liquid_m3: number, amounts: (slant_m: number) => Amounts, stroke: number): Stamp {
+/** A stamp from a pose: its view and what becomes of its liquid at that slant distance. */
+export function stampAt(pose: GunPose, tables: FanTables, liquid_m3: number, spray: Spray, stroke: number): Stamp {
   const view = gunView(pose, tables);
-  return { pose, view, liquid_m3, amounts: amounts(view.slant_m), stroke };
+  return { pose, view, liquid_m3, amounts: amountsAt(spray, view.slant_m), stroke };
 }

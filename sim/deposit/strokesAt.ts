@@ -4,7 +4,7 @@ import type { Stroke } from '../stroke/stroke.ts';
 import type { Amounts } from './amounts.ts';
 import { fluidSlices } from './fluidSlices.ts';
 import { makeLayer, stampsOf, sweepOf } from './pieces.ts';
-import { stampFlux } from './stamp.ts';
+import { stampFluxes } from './stamp.ts';
 import { sweepFlux } from './sweep.ts';
 
 /** What one stroke laid at one place. */
@@ -33,32 +33,44 @@ export function strokesAt(options: StrokesAtOptions & { readonly x_m: number; re
   return strokesAtPlaces({ ...options, places_m: [[options.x_m, options.y_m]] })[0] as StrokeShare[];
 }
 
+type Sum = { wet_m: number; solids_m: number; arrivedDry_m: number };
+
 /** `strokesAt` for many places in one walk along the path; one list a place. */
 export function strokesAtPlaces(options: StrokesAtOptions & { readonly places_m: readonly (readonly [x_m: number, y_m: number])[] }): StrokeShare[][] {
   const { path, strokes, spray, places_m, until_s = Infinity } = options;
   const layer = makeLayer(spray, 'auto');
-  const sums = places_m.map(() => new Map<number, { wet_m: number; solids_m: number; arrivedDry_m: number }>());
-  const add = (flux: (x_m: number, y_m: number) => number, stroke: number, liquid_m3: number, amounts: Amounts) => {
-    places_m.forEach(([x_m, y_m], i) => {
-      const film_m = liquid_m3 * flux(x_m, y_m);
-      if (!(film_m > 0)) return;
-      const at = sums[i] as Map<number, { wet_m: number; solids_m: number; arrivedDry_m: number }>;
-      const sum = at.get(stroke) ?? { wet_m: 0, solids_m: 0, arrivedDry_m: 0 };
-      sum.wet_m += film_m * amounts.wet;
-      sum.solids_m += film_m * amounts.solids;
-      sum.arrivedDry_m += film_m * amounts.arrivedDry;
-      at.set(stroke, sum);
-    });
-  };
+  const x_m = Float64Array.from(places_m, (place) => place[0]);
+  const y_m = Float64Array.from(places_m, (place) => place[1]);
+  const flux = new Float64Array(places_m.length);
+  const sums = places_m.map(() => new Map<number, Sum>());
   for (const slice of fluidSlices(path, strokes, spray.triggerLag_s, until_s)) {
     const sweep = sweepOf(layer, slice);
     if (sweep !== null) {
-      add((x_m, y_m) => sweepFlux(sweep, x_m, y_m), sweep.stroke, sweep.liquid_m3, sweep.amounts);
+      for (let i = 0; i < flux.length; i++) flux[i] = sweepFlux(sweep, x_m[i] as number, y_m[i] as number);
+      addFluxes(sums, flux, sweep.stroke, sweep.liquid_m3, sweep.amounts);
       continue;
     }
     for (const stamp of stampsOf(layer, slice)) {
-      add((x_m, y_m) => stampFlux(stamp.view, layer.tables, x_m, y_m), stamp.stroke, stamp.liquid_m3, stamp.amounts);
+      stampFluxes(flux, stamp.view, layer.tables, x_m, y_m);
+      addFluxes(sums, flux, stamp.stroke, stamp.liquid_m3, stamp.amounts);
     }
   }
   return sums.map((at) => [...at].map(([stroke, sum]) => ({ stroke, ...sum })).sort((a, b) => a.stroke - b.stroke));
+}
+
+/** Adds one piece's film to the sums of the places that it reaches. */
+function addFluxes(sums: readonly Map<number, Sum>[], flux: Float64Array, stroke: number, liquid_m3: number, amounts: Amounts): void {
+  for (let i = 0; i < flux.length; i++) {
+    const film_m = liquid_m3 * (flux[i] as number);
+    if (!(film_m > 0)) continue;
+    const at = sums[i] as Map<number, Sum>;
+    let sum = at.get(stroke);
+    if (sum === undefined) {
+      sum = { wet_m: 0, solids_m: 0, arrivedDry_m: 0 };
+      at.set(stroke, sum);
+    }
+    sum.wet_m += film_m * amounts.wet;
+    sum.solids_m += film_m * amounts.solids;
+    sum.arrivedDry_m += film_m * amounts.arrivedDry;
+  }
 }
