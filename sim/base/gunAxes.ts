@@ -32,14 +32,14 @@ export function gunAxes(fan_rad: number, pitch_rad: number, yaw_rad: number): Gu
   const sinPitch = Math.sin(pitch_rad);
   const cosYaw = Math.cos(yaw_rad);
   const sinYaw = Math.sin(yaw_rad);
-  const inPlane = (alongL: number, alongS: number, alongN: number): Vector => [
-    alongL * cosFan - alongS * sinFan,
-    alongL * sinFan + alongS * cosFan,
-    alongN,
-  ];
   return {
-    long: inPlane(cosYaw, 0, sinYaw),
-    short: inPlane(-sinPitch * sinYaw, cosPitch, sinPitch * cosYaw),
-    spray: inPlane(cosPitch * sinYaw, sinPitch, -cosPitch * cosYaw),
+    long: [cosYaw * cosFan, cosYaw * sinFan, sinYaw],
+    short: onPanel(-sinPitch * sinYaw, cosPitch, sinPitch * cosYaw, cosFan, sinFan),
+    spray: onPanel(cosPitch * sinYaw, sinPitch, -cosPitch * cosYaw, cosFan, sinFan),
   };
+}
+
+/** A direction given along L, S and the normal, in panel coordinates. Called for every stamp. */
+function onPanel(alongL: number, alongS: number, alongNormal: number, cosFan: number, sinFan: number): Vector {
+  return [alongL * cosFan - alongS * sinFan, alongL * sinFan + alongS * cosFan, alongNormal];
 }

@@ -18,7 +18,17 @@ export interface FanTables {
   readonly along: Float32Array;
   /** Whether the support is the ellipse u² + s² <= 1 (otherwise taken as its bounding rectangle). */
   readonly elliptic: boolean;
+  /**
+   * n where the whole footprint is `peak (1 - u² - s²)^n`: a double-beta fan whose two exponents are
+   * both 2, 3 or 4 (n = 1, 2, 3; the usual fan has n = 2). Zero where it is not.
+   */
+  readonly wholePower: number;
+  /** Flux in the middle of the fan. */
+  readonly peak_m2: number;
 }
+
+/** Largest n for which `wholePower` is looked for. */
+const MOST_POWER = 3;
 
 /** Packs a footprint; made once a run. */
 export function fanTables(footprint: Footprint): FanTables {
@@ -37,7 +47,22 @@ export function fanTables(footprint: Footprint): FanTables {
     alongSteps: along.length - 1,
     along: padded(along),
     elliptic,
+    peak_m2: across[across.length >> 1] as number,
+    wholePower: elliptic ? wholePowerOf(across, along) : 0,
   };
+}
+
+/** The n for which both tables are n-th powers, to the footprint's own rounding; 0 for none. */
+function wholePowerOf(across: Float64Array, along: Float64Array): number {
+  const peak = across[across.length >> 1] as number;
+  const step = 2 / (across.length - 1);
+  for (let n = 1; n <= MOST_POWER; n++) {
+    const fits =
+      across.every((value, i) => Math.abs(value / peak - Math.max(0, 1 - (i * step - 1) ** 2) ** n) < 1e-12) &&
+      along.every((value, i) => Math.abs(value - Math.max(0, 1 - i / (along.length - 1)) ** n) < 1e-12);
+    if (fits) return n;
+  }
+  return 0;
 }
 
 function padded(values: Float64Array): Float32Array {

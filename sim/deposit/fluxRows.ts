@@ -109,6 +109,29 @@ export function ellipticFluxRow(out: Float32Array, from: number, to: number, tab
 }
 
 /**
+ * `ellipticFluxRow` for a fan `peak (1 - u² - s²)^power`, power 1, 2 or 3: the two factors of a
+ * double-beta fan with equal exponents collapse into one, so no table is read (three times as fast).
+ */
+export function collapsedFluxRow(out: Float32Array, from: number, to: number, power: number, u0: number, du: number, s0: number, ds: number, z0: number, dz: number, weight: number): void {
+  for (let c = from; c < to; c++) {
+    const z = z0 + c * dz;
+    const u = u0 + c * du;
+    const s = s0 + c * ds;
+    const chord = z * z - u * u - s * s;
+    let value = 0;
+    if (chord > 0 && z > 0) {
+      const inverse = 1 / z;
+      const squared = inverse * inverse;
+      const base = chord * squared;
+      value = squared * inverse * base;
+      if (power > 1) value *= base;
+      if (power > 2) value *= base;
+    }
+    out[c] = value * weight;
+  }
+}
+
+/**
  * Adds `row[from..to)` to the three amounts of a grid row that starts at `offset`, each times its
  * own factor. One loop: three cost a third more, most of it in starting them.
  */

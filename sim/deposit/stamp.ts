@@ -3,7 +3,7 @@ import { amountsAt, type Amounts } from './amounts.ts';
 import type { Deposit } from './deposit.ts';
 import { fluxAt, type FanTables } from './fanTables.ts';
 import type { GunPose } from './fluidSlices.ts';
-import { addAmounts, ellipticFluxRow, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
+import { addAmounts, collapsedFluxRow, ellipticFluxRow, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
 import { gunView, rowsReached, type GunView } from './gunView.ts';
 import { keepBelowZero, keepInCone, type RowSpan } from './rowSpan.ts';
 
@@ -49,7 +49,10 @@ export function fluxRow(row: Float32Array, span: RowSpan, view: GunView, tables:
   span.high = columns;
   if (tables.elliptic) {
     keepInCone(span, u0, du, s0, ds, z0, dz);
-    if (span.low < span.high) ellipticFluxRow(row, span.low, span.high, tables, u0, du, s0, ds, z0, dz, view.weight);
+    if (span.low >= span.high) return;
+    const { wholePower, peak_m2 } = tables;
+    if (wholePower > 0) collapsedFluxRow(row, span.low, span.high, wholePower, u0, du, s0, ds, z0, dz, view.weight * peak_m2);
+    else ellipticFluxRow(row, span.low, span.high, tables, u0, du, s0, ds, z0, dz, view.weight);
     return;
   }
   keepInPyramid(span, u0, du, s0, ds, z0, dz);
