@@ -80,6 +80,7 @@ export * from './report/cureText.ts';
 export * from './report/faultFigures.ts';
 export * from './report/faultJson.ts';
 export * from './report/filmCsv.ts';
+export * from './report/planReport.ts';
 export * from './report/reportJson.ts';
 export * from './report/reportText.ts';
 export * from './report/reported.ts';

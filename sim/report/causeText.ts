@@ -1,0 +1,98 @@
+import type { Cause, Fault, FaultKind } from '../verdict/verdict.ts';
+import { shown, shownAngle, shownPercent, shownTime, type UnitSystem } from './units.ts';
+import { capitalised, strokeWords } from './words.ts';
+
+/**
+ * A cause in one sentence: which strokes, what was found there, what was meant. Strokes are
+ * numbered from 1. Where the model names no cause, it says so.
+ */
+export function causeText({ kind, cause }: Pick<Fault, 'kind' | 'cause'>, system: UnitSystem): string {
+  return `${capitalised(causeClause(kind, cause, system))}${explained(cause)}.`;
+}
+
+/** Left out where it adds nothing: nothing named, or the whole of it. */
+function explained({ kind, explains }: Cause): string {
+  if (kind === 'unknown' || !(explains > 0) || explains >= 0.95) return '';
+  return `; that explains about ${shownPercent(explains)} of it`;
+}
+
+function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string {
+  const who = strokeWords(cause.strokes);
+  const found = figure(cause, cause.found, system);
+  switch (cause.kind) {
+    case 'stop':
+      return `${who} stood still${found === '' ? '' : ` for ${found}`} with the fluid on`;
+    case 'speed':
+      return `${who} went ${sided(cause, 'too fast', 'too slow', 'unevenly')} here${foundAndMeant(cause, system)}`;
+    case 'distance':
+      return `the gun was ${sided(cause, 'too far off', 'too close', 'at the wrong distance')} in ${who}${foundAndMeant(cause, system)}`;
+    case 'angle':
+      return `the gun was not square to the panel in ${who}${foundAndMeant(cause, system, ' off square')}`;
+    case 'overlap':
+      return `the lap at ${who} is too ${fault === 'heavy-spot' ? 'wide' : 'narrow'} here${foundAndMeant(cause, system, " of the fan's width")}`;
+    case 'trigger':
+      return `the trigger of ${who} worked ${edgePlace(cause, system)}${edgeMeant(cause, system)}`;
+    case 'edge':
+      return `the panel's edge is not filled by ${who}${foundAndMeant(cause, system)}`;
+    case 'plan-overlap':
+      return `the plan itself: strokes${found === '' ? '' : ` at ${found} overlap`} do not lay an even film with this fan${wanted(cause, system)}`;
+    case 'plan-film':
+      return `the plan itself: its mean film is not the target's${foundAndMeant(cause, system)}`;
+    case 'plan-distance':
+      return `the plan itself: a gun ${found === '' ? 'held like this' : `at ${found}`} ${fault === 'dry-spray' ? 'lets the drops dry too far' : 'is off the distance of its fan'}${wanted(cause, system)}`;
+    case 'set-up':
+      return 'the gun set-up: no way of moving this fan keeps the film inside the limits';
+    case 'unknown':
+      return `no single cause can be named: several small departures add up in ${who}`;
+  }
+}
+
+/** `: 0.5 m/s, 0.3 m/s was meant`, without what has no figure. */
+function foundAndMeant(cause: Cause, system: UnitSystem, behind = ''): string {
+  const found = figure(cause, cause.found, system);
+  const meant = figure(cause, cause.meant, system);
+  const parts = [found === '' ? '' : found + behind, meant === '' ? '' : `${meant} was meant`];
+  const known = parts.filter((part) => part !== '');
+  return known.length === 0 ? '' : `: ${known.join(', ')}`;
+}
+
+/** What a plan should have instead, where that has a figure. */
+function wanted(cause: Cause, system: UnitSystem): string {
+  return Number.isFinite(cause.meant) ? `; ${figure(cause, cause.meant, system)} does better` : '';
+}
+
+/** One word for a figure above what was meant, one for below, one for where that is not known. */
+function sided({ found, meant }: Cause, above: string, below: string, otherwise: string): string {
+  if (found > meant) return above;
+  return found < meant ? below : otherwise;
+}
+
+/** A figure of a cause in the reader's unit; empty where it has none. */
+function figure(cause: Cause, value: number, system: UnitSystem): string {
+  if (!Number.isFinite(value)) return '';
+  switch (cause.unit) {
+    case 'm':
+      return shown(value, cause.kind === 'plan-film' ? 'film' : 'length', system);
+    case 'm/s':
+      return shown(value, 'speed', system);
+    case 's':
+      return shownTime(value);
+    case 'rad':
+      return shownAngle(value);
+    case 'fraction':
+      return shownPercent(value);
+    case '':
+      return String(value);
+  }
+}
+
+/** A trigger point is positive outside the panel's edge and negative inside it. */
+function edgePlace({ found, unit }: Cause, system: UnitSystem): string {
+  if (unit !== 'm' || !Number.isFinite(found)) return 'too late or too early at the edge';
+  return `${shown(Math.abs(found), 'length', system)} ${found < 0 ? 'inside' : 'outside'} the edge`;
+}
+
+function edgeMeant({ meant, unit }: Cause, system: UnitSystem): string {
+  if (unit !== 'm' || !Number.isFinite(meant)) return '';
+  return `, ${shown(Math.abs(meant), 'length', system)} ${meant < 0 ? 'inside' : 'outside'} was meant`;
+}

@@ -1,0 +1,79 @@
+import type { Target } from '../verdict/target.ts';
+import type { Change, Cure, Fault, FaultKind } from '../verdict/verdict.ts';
+import { faultLimit, isInside, worstText } from './faultFigures.ts';
+import { shown, shownPercent, type UnitSystem } from './units.ts';
+import { FAULT_PLURALS, capitalised, listed, strokeWords } from './words.ts';
+
+/** Said where no cure is known; what could be tried depends on the cause. */
+export const NO_CURE = 'None known: no change tried by the model makes it better.';
+
+/**
+ * A tried cure in words: what to do otherwise, and what the film at the fault's place, the
+ * fault's area and the share inside the limits then come to.
+ */
+export function cureText(fault: Fault, target: Target, system: UnitSystem): string {
+  const { cure } = fault;
+  if (cure === null) return NO_CURE;
+  return `${capitalised(changeText(cure.change, system))}: ${outcome(fault, cure, target, system)}. ${totals(fault, cure, system)}${sideEffects(cure)}`;
+}
+
+/** A change as a condition: `with no stop in stroke 5`. */
+export function changeText(change: Change, system: UnitSystem): string {
+  switch (change.kind) {
+    case 'no-stops':
+      return `with no stop in ${strokeWords(change.strokes)}`;
+    case 'even-speed':
+      return `at an even ${shown(change.speed_m_s, 'speed', system)} in ${strokeWords(change.strokes)}`;
+    case 'even-distance':
+      return `with the gun held at ${shown(change.distance_m, 'length', system)} in ${strokeWords(change.strokes)}`;
+    case 'square-gun':
+      return `with the gun square to the panel in ${strokeWords(change.strokes)}`;
+    case 'move-strokes':
+      return `with ${shownPercent(change.overlapFraction)} overlap at ${strokeWords(change.strokes)}`;
+    case 'trigger-past-edge':
+      return `with the fluid on and off ${shown(change.lead_m, 'length', system)} past the edge in ${strokeWords(change.strokes)}`;
+    case 'plan':
+      return `with the plan at ${listed(planParts(change, system))}`;
+  }
+}
+
+function planParts(change: Extract<Change, { kind: 'plan' }>, system: UnitSystem): string[] {
+  const parts: string[] = [];
+  if (change.overlapFraction !== undefined) parts.push(`${shownPercent(change.overlapFraction)} overlap`);
+  if (change.speed_m_s !== undefined) parts.push(shown(change.speed_m_s, 'speed', system));
+  if (change.distance_m !== undefined) parts.push(`${shown(change.distance_m, 'length', system)} distance`);
+  if (change.firstStroke_m !== undefined) {
+    const side = change.firstStroke_m < 0 ? 'outside' : 'in from';
+    parts.push(`the first stroke ${shown(Math.abs(change.firstStroke_m), 'length', system)} ${side} the edge`);
+  }
+  if (change.lead_m !== undefined) parts.push(`the fluid on and off ${shown(change.lead_m, 'length', system)} past the edge`);
+  return parts;
+}
+
+function outcome(fault: Fault, cure: Cure, target: Target, system: UnitSystem): string {
+  const { kind } = fault;
+  const there = `${worstText(kind, cure.worst, target, system)} there`;
+  if (isInside(kind, cure.worst, target)) return `${there}, inside the limits`;
+  const limit = faultLimit(kind, target);
+  const isStill = isLack(kind) ? cure.worst < limit : cure.worst > limit;
+  if (isStill) return `${there}, still past the limit of ${worstText(kind, limit, target, system)}`;
+  const other = isLack(kind) && cure.worst / target.thickness_m > 1 ? 'heavy-spot' : 'thin-lap';
+  const side = other === 'heavy-spot' ? 'over the upper' : 'under the lower';
+  return `${there}, but ${side} limit of ${worstText(other, faultLimit(other, target), target, system)}`;
+}
+
+function isLack(kind: FaultKind): boolean {
+  return kind === 'holiday' || kind === 'thin-lap';
+}
+
+function totals(fault: Fault, cure: Cure, system: UnitSystem): string {
+  const [before, after] = [cure.areaBefore_m2, cure.areaAfter_m2].map((area) => shown(area, 'area', system)) as [string, string];
+  return (
+    `${capitalised(FAULT_PLURALS[fault.kind])} go from ${before} to ${after} in all, ` +
+    `the share of the panel inside the limits from ${shownPercent(cure.inTargetBefore)} to ${shownPercent(cure.inTargetAfter)}.`
+  );
+}
+
+function sideEffects({ worsens }: Cure): string {
+  return worsens.length === 0 ? '' : ` It makes ${listed(worsens.map((kind) => FAULT_PLURALS[kind]))} worse.`;
+}

@@ -1,0 +1,80 @@
+/** What people read results in. Metric: µm, mm, mL. US: mil, in, US fluid ounces, ft/min. */
+export type UnitSystem = 'metric' | 'us';
+
+/** What a number measures, which fixes its unit in each system. */
+export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed';
+
+/** A unit as shown: its name, and one of it in SI. */
+export interface ShownUnit {
+  readonly name: string;
+  readonly size: number;
+}
+
+const INCH_m = 0.0254;
+/** 231 cubic inches to the US gallon, 128 fluid ounces to the gallon: exact by definition. */
+const US_FLUID_OUNCE_m3 = (231 * INCH_m ** 3) / 128;
+
+const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>> = {
+  metric: {
+    film: { name: 'µm', size: 1e-6 },
+    length: { name: 'mm', size: 1e-3 },
+    volume: { name: 'mL', size: 1e-6 },
+    area: { name: 'cm²', size: 1e-4 },
+    speed: { name: 'm/s', size: 1 },
+  },
+  us: {
+    film: { name: 'mil', size: INCH_m / 1000 },
+    length: { name: 'in', size: INCH_m },
+    volume: { name: 'fl oz US', size: US_FLUID_OUNCE_m3 },
+    area: { name: 'in²', size: INCH_m ** 2 },
+    speed: { name: 'ft/min', size: (12 * INCH_m) / 60 },
+  },
+};
+
+/** Unit of a quantity in a system. */
+export function shownUnit(quantity: Quantity, system: UnitSystem): ShownUnit {
+  return UNITS[system][quantity];
+}
+
+/** A value in SI as a number in the reader's unit, without the unit's name; `?` where it is not finite. */
+export function shownNumber(value: number, quantity: Quantity, system: UnitSystem): string {
+  return roundedText(value / shownUnit(quantity, system).size);
+}
+
+/** A value in SI with its unit: `88 µm`. */
+export function shown(value: number, quantity: Quantity, system: UnitSystem): string {
+  return `${shownNumber(value, quantity, system)} ${shownUnit(quantity, system).name}`;
+}
+
+/** A place on the panel: `x 410, y 620 mm`. */
+export function shownPlace(at_m: readonly [number, number], system: UnitSystem): string {
+  return `x ${shownNumber(at_m[0], 'length', system)}, y ${shownNumber(at_m[1], 'length', system)} ${shownUnit('length', system).name}`;
+}
+
+/** A share in per cent to about three figures; never 100 % or 0 % by rounding alone. */
+export function shownPercent(fraction: number): string {
+  const percent = fraction * 100;
+  if (!Number.isFinite(percent)) return '?';
+  if (percent > 0 && percent < 0.1) return '<0.1 %';
+  if (percent < 100 && percent >= 99.5) return percent < 99.9 ? `${percent.toFixed(1)} %` : '>99.9 %';
+  return `${roundedText(percent)} %`;
+}
+
+/** An angle in whole degrees. */
+export function shownAngle(angle_rad: number): string {
+  return `${roundedText((angle_rad * 180) / Math.PI)}°`;
+}
+
+/** A time: `0.7 s`. */
+export function shownTime(time_s: number): string {
+  return `${roundedText(time_s)} s`;
+}
+
+/** About three figures: none behind the point from 100 up, one from 10 down to, two below 10; bare zeros are dropped. */
+export function roundedText(value: number): string {
+  if (!Number.isFinite(value)) return '?';
+  const digits = Math.abs(value) >= 99.95 ? 0 : Math.abs(value) >= 9.995 ? 1 : 2;
+  const text = value.toFixed(digits);
+  const short = digits > 0 ? text.replace(/\.?0+$/, '') : text;
+  return short === '-0' ? '0' : short;
+}

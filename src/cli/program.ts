@@ -1,0 +1,81 @@
+import { Command, Option } from 'commander';
+import { jobJsonSchema } from '../../sim/index.ts';
+import { demo } from './demo.ts';
+import { EXIT } from './exitCodes.ts';
+import { FIELD_NAMES } from './filmFiles.ts';
+import type { Io } from './io.ts';
+import { plan, type PlanOptions } from './plan.ts';
+import { spray, type SprayOptions } from './spray.ts';
+
+const EPILOGUE = `
+Try it:
+  crosscoat demo > demo.json
+  crosscoat demo --strokes > session.csv
+  crosscoat spray demo.json --coat planned --map film.png
+  crosscoat spray demo.json --strokes session.csv
+
+A job name of - reads standard input. Exit codes: 0 done, 1 the film has faults and --strict
+was given, 2 bad input. Every figure is a teaching and planning estimate.`;
+
+/** The command and its options; `finish` is given the exit code of what ran. */
+export function makeProgram(io: Io, finish: (code: number) => void): Command {
+  const program = new Command('crosscoat')
+    .description('Lay a coat in the computer: from a gun set-up and its strokes to the film, its faults, their causes and cures.')
+    .addHelpText('after', EPILOGUE)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => void io.out(text),
+      writeErr: (text) => io.err(text),
+      outputError: (text, write) => write(text.replace(/^error: /, 'crosscoat: ')),
+    });
+  addSpray(program, io, finish);
+  addPlan(program, io, finish);
+  program
+    .command('schema')
+    .description('print the JSON Schema of the job file')
+    .action(async () => {
+      await io.out(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+      finish(EXIT.done);
+    });
+  program
+    .command('demo')
+    .description('print the demo job')
+    .option('--strokes', 'print its recorded session as CSV instead')
+    .action(async (options: { strokes?: true }) => finish(await demo(io, options)));
+  return program;
+}
+
+function unitsOption(): Option {
+  return new Option('--units <system>', 'units of the report').choices(['metric', 'us']).default('metric');
+}
+
+function addSpray(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('spray')
+    .description("lay a job's coats and judge the film")
+    .argument('<job>', 'job file (JSON), or - for standard input')
+    .option('--strokes <file>', 'recorded strokes (CSV or trajectory text) that lay the coat in place of its plan; the first coat unless --coat is given')
+    .option('--coat <id>', 'only this coat')
+    .option('--cell <size>', "side of a grid cell, 1mm to 10mm, in place of the job's")
+    .option('--map <file>', 'write the film map, PNG')
+    .addOption(new Option('--field <name>', 'what the map shows').choices(FIELD_NAMES).default('film'))
+    .option('--film <file>', 'write the film, CSV, one row a cell')
+    .option('--svg <file>', 'write the strokes and fault zones to scale, SVG')
+    .addOption(unitsOption())
+    .option('--no-cures', 'do not try cures (quicker)')
+    .option('--strict', 'exit code 1 where the film has faults')
+    .option('--json', 'print one JSON object in place of the report')
+    .action(async (job: string, options: SprayOptions) => finish(await spray(io, job, options)));
+}
+
+function addPlan(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('plan')
+    .description("plan a job's strokes without spraying")
+    .argument('<job>', 'job file (JSON), or - for standard input')
+    .option('--coat <id>', 'only this coat')
+    .option('--out <file>', 'write the planned strokes as a recording, CSV')
+    .addOption(unitsOption())
+    .option('--json', 'print one JSON object in place of the table')
+    .action(async (job: string, options: PlanOptions) => finish(await plan(io, job, options)));
+}

@@ -1,0 +1,86 @@
+import { reportJson, reportText, runJob, type CoatResult, type Job, type Recording, type UnitSystem } from '../../sim/index.ts';
+import { parseCell_mm } from './cellSize.ts';
+import { chosenCoats } from './chosenCoats.ts';
+import { EXIT } from './exitCodes.ts';
+import { writeDrawing, writeFilm, writeMap, type FieldName } from './filmFiles.ts';
+import type { Io } from './io.ts';
+import { makeProgress } from './progress.ts';
+import { readJob, readStrokes } from './readInputs.ts';
+
+/** Options of `crosscoat spray` as commander gives them. */
+export interface SprayOptions {
+  readonly strokes?: string;
+  readonly coat?: string;
+  readonly cell?: string;
+  readonly map?: string;
+  readonly field: FieldName;
+  readonly film?: string;
+  readonly svg?: string;
+  readonly units: UnitSystem;
+  readonly cures: boolean;
+  readonly strict?: true;
+  readonly json?: true;
+}
+
+/** Id of the recording given beside the job, while it runs. */
+const GIVEN_RECORDING = 'strokes';
+
+/** Lays and judges a job's coats, writes what was asked for, reports. @returns the exit code. */
+export async function spray(io: Io, jobPath: string, options: SprayOptions): Promise<number> {
+  const cell_mm = options.cell === undefined ? undefined : parseCell_mm(options.cell);
+  const { job, warnings } = await readJob(io, jobPath);
+  const coatIds = chosenCoats(job, options.coat, options.strokes === undefined ? 'all' : 'first');
+  const recording = options.strokes === undefined ? null : await readStrokes(io, options.strokes);
+  const results = run(io, recording === null ? job : laidByRecording(job, coatIds), coatIds, recording, cell_mm, options);
+  const notes = await writeFiles(io, results, options);
+  const reported = { name: job.name, seed: job.seed, warnings, curesTried: options.cures };
+  if (options.json === true) {
+    await io.out(`${JSON.stringify(reportJson(results, reported), null, 2)}\n`);
+  } else {
+    await io.out([reportText(results, reported, options.units), ...notes.map((note) => `${note}\n`)].join(''));
+  }
+  const isFaulty = results.some(({ verdict }) => verdict.faults.length > 0);
+  return options.strict === true && isFaulty ? EXIT.faults : EXIT.done;
+}
+
+function laidByRecording(job: Job, coatIds: readonly string[]): Job {
+  return {
+    ...job,
+    coats: job.coats.map((coat) => (coatIds.includes(coat.id) ? { ...coat, recording: GIVEN_RECORDING } : coat)),
+  };
+}
+
+function run(
+  io: Io,
+  job: Job,
+  coatIds: readonly string[],
+  recording: Recording | null,
+  cell_mm: number | undefined,
+  options: SprayOptions,
+): CoatResult[] {
+  const progress = options.json === true ? null : makeProgress(io, 'laying and judging');
+  try {
+    return runJob(job, {
+      coatIds,
+      cures: options.cures,
+      ...(cell_mm === undefined ? {} : { cell_mm }),
+      ...(recording === null ? {} : { recordings: new Map([[GIVEN_RECORDING, recording]]) }),
+      ...(progress === null ? {} : { onProgress: progress.show }),
+    });
+  } finally {
+    progress?.end();
+  }
+}
+
+/** Files show one coat: the first that was run. @returns what to say of them. */
+async function writeFiles(io: Io, results: readonly CoatResult[], options: SprayOptions): Promise<string[]> {
+  const [first] = results;
+  if (first === undefined) return [];
+  const notes: string[] = [];
+  if (options.map !== undefined) notes.push(await writeMap(io, options.map, first, options.field, options.units));
+  if (options.film !== undefined) await writeFilm(io, options.film, first);
+  if (options.svg !== undefined) await writeDrawing(io, options.svg, first, options.units);
+  const isWritten = options.map !== undefined || options.film !== undefined || options.svg !== undefined;
+  if (isWritten && results.length > 1) notes.push(`The files show the coat "${first.setting.coat.id}"; --coat chooses another.`);
+  return notes;
+}
