@@ -7,7 +7,7 @@ export interface Deposit {
   readonly wet_m: Float32Array;
   /** Solids thickness: the dry film, m. */
   readonly solids_m: Float32Array;
-  /** The part of `wet_m` that came in drops with more than half solids, m. */
+  /** The part of `wet_m` that came in drops that were dry on arrival, m. */
   readonly arrivedDry_m: Float32Array;
   /** How many strokes passed over the cell with it inside the fan's nominal width. */
   readonly passes: Uint16Array;

@@ -1,8 +1,13 @@
 import { normalShare } from '../base/special.ts';
 import type { SetUp } from './setUp.ts';
 
-/** Solids share above which a drop counts as dry on arrival. A model choice: no published threshold is known. */
+/**
+ * A drop counts as dry on arrival when it is over half solids and has lost half its solvent or
+ * more. A model choice: no published threshold is known. The second part matters only above a third
+ * of solids in the cup, where a drop is nearly half solids before it flies.
+ */
 export const DRY_SOLIDS_FRACTION = 0.5;
+const DRY_KEPT_FRACTION = 0.5;
 
 /** Constants of the flight formula; the reference distance and drop it is scaled to. */
 const LOSS_AT_REFERENCE = 0.038;
@@ -39,18 +44,19 @@ export function solidsAtImpact(volumeSolidsFraction: number, kept: number): numb
 }
 
 /**
- * Share of the sprayed volume in drops whose solids on impact exceed one half.
+ * Share of the sprayed volume in drops that arrive dry: over half solids, and half or more of
+ * their solvent gone.
  *
  * Drops are log-normal by volume; the volume median follows from the Sauter mean by
- * `D32/Dv50 = exp(-½ ln² GSD)`. A drop is dry below the diameter at which f = φ0/(1-φ0), in closed
- * form. Left out: that small drops, having lost more, make up less of the wet volume that lands.
- * A liquid with half solids or more in the cup is dry by this definition at any distance.
+ * `D32/Dv50 = exp(-½ ln² GSD)`. A drop is dry below the diameter at which f = φ0/(1-φ0) (or ½, where
+ * that is less), in closed form. Left out: that small drops, having lost more, make up less of the
+ * wet volume that lands.
  */
 export function dryShare(setUp: SetUp, distance_m: number): number {
   const solids = setUp.volumeSolidsFraction;
-  if (solids >= DRY_SOLIDS_FRACTION) return 1;
   const loss = distanceLoss(distance_m, setUp.drops.solventSpeedRatio);
-  const keptAtThreshold = (solids * (1 - DRY_SOLIDS_FRACTION)) / ((1 - solids) * DRY_SOLIDS_FRACTION);
+  const keptWhenHalfSolids = (solids * (1 - DRY_SOLIDS_FRACTION)) / ((1 - solids) * DRY_SOLIDS_FRACTION);
+  const keptAtThreshold = Math.min(DRY_KEPT_FRACTION, keptWhenHalfSolids);
   const lossAtThreshold = 1 - Math.pow(keptAtThreshold, 1 / KEPT_EXPONENT);
   const threshold_m = REFERENCE_DROP_M * Math.pow(loss / lossAtThreshold, 1 / DROP_EXPONENT);
   const spread = Math.log(setUp.drops.spreadRatio);

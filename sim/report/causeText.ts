@@ -33,7 +33,9 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
     case 'trigger':
       return `the trigger of ${who} worked ${edgePlace(cause, system)}${edgeMeant(cause, system)}`;
     case 'edge':
-      return `the panel's edge is not filled by ${who}${foundAndMeant(cause, system)}`;
+      return `the edge is not filled by ${who}${edgeLines(cause, system)}`;
+    case 'plan-lead':
+      return `the plan itself: the fluid comes on and goes off ${found === '' ? 'too near' : `${found} past`} the edge${wanted(cause, system)}`;
     case 'plan-overlap':
       return `the plan itself: strokes${found === '' ? '' : ` at ${found} overlap`} do not lay an even film with this fan${wanted(cause, system)}`;
     case 'plan-film':
@@ -95,4 +97,11 @@ function edgePlace({ found, unit }: Cause, system: UnitSystem): string {
 function edgeMeant({ meant, unit }: Cause, system: UnitSystem): string {
   if (unit !== 'm' || !Number.isFinite(meant)) return '';
   return `, ${shown(Math.abs(meant), 'length', system)} ${meant < 0 ? 'inside' : 'outside'} was meant`;
+}
+
+/** A stroke's line is positive inside the panel's edge and negative outside it. */
+function edgeLines({ found, meant }: Cause, system: UnitSystem): string {
+  const place = (inward_m: number) =>
+    Math.abs(inward_m) < 5e-4 ? 'on the edge' : `${shown(Math.abs(inward_m), 'length', system)} ${inward_m < 0 ? 'outside' : 'inside'} it`;
+  return Number.isFinite(found) ? `: its line runs ${place(found)}, ${place(meant)} was meant` : '';
 }

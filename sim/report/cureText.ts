@@ -4,8 +4,9 @@ import { faultLimit, isInside, worstText } from './faultFigures.ts';
 import { shown, shownPercent, type UnitSystem } from './units.ts';
 import { FAULT_PLURALS, capitalised, listed, strokeWords } from './words.ts';
 
-/** Said where no cure is known; what could be tried depends on the cause. */
+/** Said where changes were tried and none helped, and where there was nothing to try. */
 export const NO_CURE = 'None known: no change tried by the model makes it better.';
+export const NO_CURE_TRIED = 'None tried: without a cause there is nothing to change.';
 
 /**
  * A tried cure in words: what to do otherwise, and what the film at the fault's place, the
@@ -13,7 +14,7 @@ export const NO_CURE = 'None known: no change tried by the model makes it better
  */
 export function cureText(fault: Fault, target: Target, system: UnitSystem): string {
   const { cure } = fault;
-  if (cure === null) return NO_CURE;
+  if (cure === null) return fault.cause.kind === 'unknown' ? NO_CURE_TRIED : NO_CURE;
   return `${capitalised(changeText(cure.change, system))}: ${outcome(fault, cure, target, system)}. ${totals(fault, cure, system)}${sideEffects(cure)}`;
 }
 

@@ -27,6 +27,7 @@ export function candidateChanges(fault: Fault, setting: CoatSetting, travel: Coa
     case 'plan-overlap':
     case 'plan-film':
     case 'plan-distance':
+    case 'plan-lead':
       return planChanges(cause.kind, fault, setting);
     case 'set-up':
     case 'unknown':
@@ -53,7 +54,7 @@ function planChanges(name: PlanCause, fault: Fault, setting: CoatSetting): Chang
   const trials = planTrials(setting, fault.kind === 'dry-spray');
   const first = trials.filter((trial) => trial.name === name);
   const rest = trials.filter((trial) => trial.name !== name);
-  return [...first, ...(name === 'edge' ? [] : rest)].map((trial) => trial.change);
+  return [...first, ...(name === 'edge' || name === 'plan-lead' ? [] : rest)].map((trial) => trial.change);
 }
 
 function evenSpeed(strokes: readonly number[], { meant }: Stroke): Change {

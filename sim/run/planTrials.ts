@@ -8,7 +8,7 @@ import { fanWidth_m } from './fan.ts';
 import { flattestOverlap, overlapCv } from './flattestOverlap.ts';
 import type { CoatSetting } from './result.ts';
 
-export type PlanCause = 'plan-distance' | 'plan-film' | 'edge' | 'plan-overlap';
+export type PlanCause = 'plan-distance' | 'plan-film' | 'edge' | 'plan-lead' | 'plan-overlap';
 export type PlanChange = Extract<Change, { kind: 'plan' }>;
 
 /** A change of plan worth trying, with the figures that its cause would carry. */
@@ -120,7 +120,7 @@ function edgeTrial({ plan, setUp }: CoatSetting): PlanTrial | null {
   };
   return needsFirst
     ? { name: 'edge', change, found: insideBy_m, meant: 0, unit: 'm' }
-    : { name: 'edge', change, found: short_m, meant: lead_m, unit: 'm' };
+    : { name: 'plan-lead', change, found: short_m, meant: lead_m, unit: 'm' };
 }
 
 function overlapTrial(setting: CoatSetting): PlanTrial | null {

@@ -25,7 +25,10 @@ export type CauseKind =
   | 'angle'
   | 'overlap'
   | 'trigger'
+  /** The first stroke's line stands off the panel's edge. */
   | 'edge'
+  /** The plan opens or closes the fluid too near the edge. */
+  | 'plan-lead'
   | 'plan-overlap'
   | 'plan-film'
   | 'plan-distance'

@@ -18,7 +18,7 @@ const point = fc.tuple(anyNumber, anyNumber);
 const strokes = fc.array(fc.nat(500), { maxLength: 12 });
 
 const cause = fc.record<Cause>({
-  kind: fc.constantFrom<CauseKind>('stop', 'speed', 'distance', 'angle', 'overlap', 'trigger', 'edge', 'plan-overlap', 'plan-film', 'plan-distance', 'set-up', 'unknown'),
+  kind: fc.constantFrom<CauseKind>('stop', 'speed', 'distance', 'angle', 'overlap', 'trigger', 'edge', 'plan-lead', 'plan-overlap', 'plan-film', 'plan-distance', 'set-up', 'unknown'),
   strokes,
   found: anyNumber,
   meant: anyNumber,

@@ -42,13 +42,19 @@ describe('what arrives', () => {
     }
   });
 
-  it('knows the ends: no solvent speed, drops all alike, half solids in the cup', () => {
+  it('knows the ends: no solvent speed, drops all alike', () => {
     const still = { ...setUp, drops: { ...setUp.drops, solventSpeedRatio: 0 } };
     expect(dryShare(still, 0.3)).toBe(0);
     const alike = { ...setUp, drops: { ...setUp.drops, spreadRatio: 1 } };
     expect(dryShare(alike, 0.1)).toBe(0);
     expect(dryShare(alike, 1.2)).toBe(1);
-    expect(dryShare({ ...setUp, volumeSolidsFraction: 0.5 }, 0.2)).toBe(1);
+  });
+
+  it('above a third of solids asks for half the solvent lost, whatever is in the cup', () => {
+    const third = dryShare({ ...setUp, volumeSolidsFraction: 1 / 3 }, 0.2);
+    expect(dryShare({ ...setUp, volumeSolidsFraction: 0.6 }, 0.2)).toBeCloseTo(third, 12);
+    expect(dryShare({ ...setUp, volumeSolidsFraction: 0.25 }, 0.2)).toBeGreaterThan(0);
+    expect(third).toBeLessThan(1);
   });
 
   it('is tabled every millimetre from 20 mm to 1.2 m', () => {

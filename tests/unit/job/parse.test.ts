@@ -146,7 +146,8 @@ describe('jobJsonSchema', () => {
   });
 
   it('accepts a job that leaves the usual values out', () => {
-    const { cell_mm: _cell, recordings: _recordings, ...job } = demoJob();
+    const { cell_mm, recordings, ...job } = demoJob();
+    expect(parseJob(job).job).toMatchObject({ cell_mm, recordings });
     expect(validate(job), JSON.stringify(validate.errors)).toBe(true);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CrosscoatError } from '../../../sim/base/errors.ts';
+import type { CrosscoatError } from '../../../sim/base/errors.ts';
 import { rasterisePanel } from '../../../sim/panel/rasterisePanel.ts';
 import { thrownBy } from '../job/fixtures.ts';
 import { panelOf } from './specs.ts';

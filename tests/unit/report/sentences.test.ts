@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { causeText } from '../../../sim/report/causeText.ts';
-import { NO_CURE, changeText, cureText } from '../../../sim/report/cureText.ts';
+import { NO_CURE, NO_CURE_TRIED, changeText, cureText } from '../../../sim/report/cureText.ts';
 import { faultSentences, verdictSentence } from '../../../sim/report/sentences.ts';
 import type { Cause, Change, FaultKind } from '../../../sim/verdict/verdict.ts';
 import { CAUSE, CURE, FAULT, TARGET, ZONE, sampleCoats } from './sampleCoat.ts';
@@ -42,7 +42,8 @@ describe('causeText', () => {
     ["The lap at stroke 5 is too narrow here: 22 % of the fan's width, 50 % was meant.", { kind: 'overlap', found: 0.22, meant: 0.5, unit: 'fraction' }, 'thin-lap'],
     ["The lap at stroke 5 is too wide here: 70 % of the fan's width, 50 % was meant.", { kind: 'overlap', found: 0.7, meant: 0.5, unit: 'fraction' }, 'heavy-spot'],
     ['The trigger of stroke 5 worked 40 mm inside the edge, 60 mm outside was meant.', { kind: 'trigger', found: -0.04, meant: 0.06, unit: 'm' }, 'thin-lap'],
-    ["The panel's edge is not filled by stroke 5: 40 mm, 0 mm was meant.", { kind: 'edge', found: 0.04, meant: 0, unit: 'm' }, 'thin-lap'],
+    ['The edge is not filled by stroke 5: its line runs 40 mm inside it, on the edge was meant.', { kind: 'edge', found: 0.04, meant: 0, unit: 'm' }, 'thin-lap'],
+    ['The plan itself: the fluid comes on and goes off 5 mm past the edge; 30 mm does better.', { kind: 'plan-lead', strokes: [], found: 0.005, meant: 0.03, unit: 'm' }, 'thin-lap'],
     ['The plan itself: strokes at 30 % overlap do not lay an even film with this fan; 50 % does better.', { kind: 'plan-overlap', strokes: [], found: 0.3, meant: 0.5, unit: 'fraction' }, 'thin-lap'],
     ["The plan itself: its mean film is not the target's: 88 µm, 50 µm was meant.", { kind: 'plan-film', strokes: [], found: 88e-6, meant: 50e-6, unit: 'm' }, 'heavy-spot'],
     ['The plan itself: a gun at 310 mm lets the drops dry too far; 200 mm does better.', { kind: 'plan-distance', strokes: [], found: 0.31, meant: 0.2, unit: 'm' }, 'dry-spray'],
@@ -68,6 +69,8 @@ describe('causeText', () => {
 describe('cureText', () => {
   it('says so where none is known', () => {
     expect(cureText({ ...FAULT, cure: null }, TARGET, 'metric')).toBe(NO_CURE);
+    const unknown = { ...FAULT.cause, kind: 'unknown' as const };
+    expect(cureText({ ...FAULT, cause: unknown, cure: null }, TARGET, 'metric')).toBe(NO_CURE_TRIED);
   });
 
   it('does not call a film inside the limits that is only no longer this fault', () => {

@@ -116,4 +116,13 @@ describe('a coat as planned', () => {
     expect(fault.cure?.inTargetAfter).toBe(1);
     expectCureRepeats(result, fault);
   });
+
+  it('that opens the fluid on the edge leaves the ends thin, and is cured by a lead', () => {
+    const result = judged({ plan: { lead_mm: 0, lag_mm: 0 } });
+    const fault = result.verdict.faults.find(({ cause }) => cause.kind === 'plan-lead') as Fault;
+    expect(fault.cause).toMatchObject({ found: 0, unit: 'm' });
+    expect(fault.cure?.worsens).toEqual([]);
+    expect(fault.cure?.areaAfter_m2).toBeLessThan(fault.cure?.areaBefore_m2 as number);
+    expectCureRepeats(result, fault);
+  });
 });

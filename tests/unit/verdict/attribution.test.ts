@@ -34,7 +34,7 @@ describe('bestExplanation', () => {
     bestExplanation('heavy-spot', found, films.map(([name, film]) => ({ name, values: um(film) })), TARGET);
 
   it('names the correction that explains most', () => {
-    expect(best(['stop', 90], ['speed', 60])).toEqual({ name: 'speed', explains: expect.closeTo(0.8, 9) });
+    expect(best(['stop', 90], ['speed', 60])).toEqual({ name: 'speed', explains: expect.closeTo(0.8, 9) as unknown });
   });
 
   it('keeps the more particular one where a later one explains little more', () => {
