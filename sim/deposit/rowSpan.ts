@@ -7,15 +7,23 @@ export interface RowSpan {
   high: number;
 }
 
+/** Beyond every grid, and inside 32 bits. */
+const FARTHEST_COLUMN = 2 ** 30;
+
 /** Cuts `span` to the columns where `value0 + c step <= 0`. */
 export function keepBelowZero(span: RowSpan, value0: number, step: number): void {
   if (step === 0) {
     if (!(value0 <= 0)) span.high = span.low;
     return;
   }
-  const root = -value0 / step;
+  const root = heldColumn(-value0 / step);
   if (step > 0) span.high = Math.min(span.high, Math.floor(root) + 1) | 0;
   else span.low = Math.max(span.low, Math.ceil(root)) | 0;
+}
+
+/** A root beyond any grid, held where `| 0` does not wrap it round (a step near zero gives 1e18). */
+function heldColumn(root: number): number {
+  return Math.max(-FARTHEST_COLUMN, Math.min(FARTHEST_COLUMN, root));
 }
 
 /**
@@ -34,7 +42,7 @@ export function keepInCone(span: RowSpan, u0: number, du: number, s0: number, ds
     return true;
   }
   const root = Math.sqrt(squared);
-  span.low = Math.max(span.low, Math.ceil((-b - root) / a)) | 0;
-  span.high = Math.min(span.high, Math.floor((-b + root) / a) + 1) | 0;
+  span.low = Math.max(span.low, Math.ceil(heldColumn((-b - root) / a))) | 0;
+  span.high = Math.min(span.high, Math.floor(heldColumn((-b + root) / a)) + 1) | 0;
   return true;
 }
