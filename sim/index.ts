@@ -4,6 +4,7 @@
  */
 
 export { CrosscoatError, type ErrorCode, type Place, type Warning, type WarningCode } from './base/errors.ts';
+export { parseQuantity, unitSize, type QuantityName } from './base/units.ts';
 export { cellAt, cellCount, type Grid } from './base/grid.ts';
 export { gunAxes, type GunAxes, type Vector } from './base/gunAxes.ts';
 
@@ -12,6 +13,7 @@ export * from './job/demo.ts';
 export { jobJsonSchema } from './job/jsonSchema.ts';
 export { parseJob, type ParsedJob } from './job/parse.ts';
 export {
+  JobSchema,
   LONGEST_RECORDING,
   SCHEMA_VERSION,
   type CoatSpec,

@@ -85,7 +85,7 @@ function modelFault({ from, to, typeOnly }: Import): string | null {
 /** Why an import in a shell is not allowed, or null. */
 function shellFault({ from, to }: Import): string | null {
   const here = room(from);
-  if (to.startsWith('sim/')) return to === 'sim/index.ts' || to.endsWith('.csv') ? null : 'shells enter the model by sim/index.ts';
+  if (to.startsWith('sim/')) return to === 'sim/index.ts' || /\.csv(\?url)?$/.test(to) ? null : 'shells enter the model by sim/index.ts';
   if (!to.startsWith('src/')) return null;
   const there = room(to);
   if (here === 'cli' && there !== 'cli') return 'the command line imports no page';

@@ -1,4 +1,4 @@
-import { CrosscoatError } from './errors.ts';
+import { assertThat, CrosscoatError } from './errors.ts';
 
 /** What a number measures. In SI: m, m², m³, m³/s, m/s, s, rad, K, and 1 for a ratio. */
 export type QuantityName =
@@ -109,6 +109,13 @@ export function parseQuantity(text: string, quantity: QuantityName, defaultUnit:
     throw new CrosscoatError('unit', `${quoted} is not ${article(quantity)}; give ${unitList(quantity)}`);
   }
   return (number + (unit.shift ?? 0)) * unit.size;
+}
+
+/** How many SI units one of a named unit is, for units without a shift. @throws CrosscoatError `internal` for an unknown name. */
+export function unitSize(quantity: QuantityName, name: string): number {
+  const unit = UNITS.find((each) => each.quantity === quantity && each.names.includes(name));
+  assertThat(unit !== undefined && unit.shift === undefined, `unitSize: no plain unit ${name} of ${quantity}`);
+  return unit.size;
 }
 
 /** One spelling for signs that keyboards and word processors write in several ways. */

@@ -30,8 +30,19 @@ export interface FanTables {
 /** Largest n for which `wholePower` is looked for. */
 const MOST_POWER = 3;
 
-/** Packs a footprint; made once a run. */
+/** Footprints are records, never changed, so each is packed once however many strokes ask. */
+const packed = new WeakMap<Footprint, FanTables>();
+
+/** The tables of a footprint. */
 export function fanTables(footprint: Footprint): FanTables {
+  const known = packed.get(footprint);
+  if (known !== undefined) return known;
+  const tables = packTables(footprint);
+  packed.set(footprint, tables);
+  return tables;
+}
+
+function packTables(footprint: Footprint): FanTables {
   const { across, chordSquared, along } = footprint;
   const acrossSteps = across.length - 1;
   const elliptic = chordSquared.every((value, i) => Math.abs(value - (1 - ((2 * i) / acrossSteps - 1) ** 2)) < 1e-9);

@@ -1,3 +1,5 @@
+import { CUBIC_METRES_PER_US_FLUID_OUNCE, METRES_PER_FOOT, METRES_PER_INCH, METRES_PER_MIL } from '../base/units.ts';
+
 /** What people read results in. Metric: µm, mm, mL. US: mil, in, US fluid ounces, ft/min. */
 export type UnitSystem = 'metric' | 'us';
 
@@ -10,10 +12,6 @@ export interface ShownUnit {
   readonly size: number;
 }
 
-const INCH_m = 0.0254;
-/** 231 cubic inches to the US gallon, 128 fluid ounces to the gallon: exact by definition. */
-const US_FLUID_OUNCE_m3 = (231 * INCH_m ** 3) / 128;
-
 const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>> = {
   metric: {
     film: { name: 'µm', size: 1e-6 },
@@ -23,11 +21,11 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     speed: { name: 'm/s', size: 1 },
   },
   us: {
-    film: { name: 'mil', size: INCH_m / 1000 },
-    length: { name: 'in', size: INCH_m },
-    volume: { name: 'fl oz US', size: US_FLUID_OUNCE_m3 },
-    area: { name: 'in²', size: INCH_m ** 2 },
-    speed: { name: 'ft/min', size: (12 * INCH_m) / 60 },
+    film: { name: 'mil', size: METRES_PER_MIL },
+    length: { name: 'in', size: METRES_PER_INCH },
+    volume: { name: 'fl oz US', size: CUBIC_METRES_PER_US_FLUID_OUNCE },
+    area: { name: 'in²', size: METRES_PER_INCH ** 2 },
+    speed: { name: 'ft/min', size: METRES_PER_FOOT / 60 },
   },
 };
 

@@ -209,7 +209,7 @@ describe('crosscoat spray: bad input', () => {
     ['an empty file', () => [write('empty.json', '')], /empty\.json.*not JSON/],
     ['a newer version', () => [write('newer.json', '{"schemaVersion": 99}')], /99/],
     ['an unknown coat', () => [jobPath, '--coat', 'gold'], /coat "gold" is not in the job \(it has planned, by-hand, thin-laps\)/],
-    ['a cell in millilitres', () => [jobPath, '--cell', '2mL'], /--cell = "2mL": "mL" is not a unit of length/],
+    ['a cell in millilitres', () => [jobPath, '--cell', '2mL'], /--cell = "2mL" is not a length; give mm, cm/],
     ['a cell that is too coarse', () => [jobPath, '--cell', '20mm'], /--cell = "20mm" is not from 1 to 10 mm/],
     ['a cell that is no number', () => [jobPath, '--cell', 'NaN'], /--cell = "NaN" is not a length/],
     ['a missing recording', () => [jobPath, '--strokes', inFolder('none.csv')], /none\.csv: no such file; give the recording's path/],

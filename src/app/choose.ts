@@ -1,0 +1,28 @@
+import { signal } from '@preact/signals';
+import { reported } from './reported.ts';
+import { state, type ChosenFault } from './state.ts';
+
+/** A place that the canvas is asked to show, and how much around it. A new object asks again. */
+export const wantedPlace = signal<{ readonly at_m: readonly [number, number]; readonly span_m: number } | null>(null);
+
+/** Around a zone at least this much is shown, so that its place on the panel can be told. */
+const LEAST_SPAN_m = 0.25;
+const SPANS_PER_ZONE = 2.5;
+
+/** Chooses a fault (or none): the canvas goes to its zone, and the strokes that cause it stand out. */
+export function chooseFault(chosen: ChosenFault | null): void {
+  state.chosenFault.value = chosen;
+  const fault = chosen === null ? undefined : reported.peek()?.verdict.faults[chosen.fault];
+  state.chosenStrokes.value = fault?.cause.strokes ?? [];
+  const zone = chosen === null ? undefined : fault?.zones[chosen.zone];
+  if (zone === undefined) return;
+  const [left, bottom, right, top] = zone.box_m;
+  const span_m = Math.max(LEAST_SPAN_m, SPANS_PER_ZONE * Math.max(right - left, top - bottom));
+  wantedPlace.value = { at_m: zone.at_m, span_m };
+}
+
+/** Chooses one stroke, or lets go of it when it was the one. */
+export function chooseStroke(stroke: number): void {
+  const now = state.chosenStrokes.peek();
+  state.chosenStrokes.value = now.length === 1 && now[0] === stroke ? [] : [stroke];
+}

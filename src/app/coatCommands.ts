@@ -1,0 +1,53 @@
+import type { Change, CoatSpec, PlanSpec } from '../../sim/index.ts';
+import { changeJob, coat, coatIndex } from './document.ts';
+import { withValueAt, type JobPath } from './path.ts';
+import { state } from './state.ts';
+
+/** Sets one value of the coat in hand. */
+export function setInCoat(label: string, path: JobPath, value: unknown): void {
+  changeJob(label, withValueAt(state.job.peek(), ['coats', coatIndex.peek(), ...path], value));
+}
+
+/** Lays the coat in hand by a recording, or by its plan where `id` is empty. */
+export function chooseRecording(id: string): void {
+  const next: CoatSpec = id === '' ? withoutRecording(coat.peek()) : { ...coat.peek(), recording: id };
+  setInCoat(id === '' ? 'Strokes as planned' : 'Strokes as recorded', [], next);
+}
+
+/** Removes a recording; coats that used it go back to their plan. */
+export function removeRecording(id: string): void {
+  const job = state.job.peek();
+  const coats = job.coats.map((each) => (each.recording === id ? withoutRecording(each) : each));
+  changeJob('Remove a recording', { ...job, coats, recordings: job.recordings.filter((each) => each.id !== id) });
+}
+
+/** The coat as planned: the key is taken out, since the file has no empty one. */
+function withoutRecording(recorded: CoatSpec): CoatSpec {
+  const planned = { ...recorded };
+  delete planned.recording;
+  return planned;
+}
+
+/** A plan change; the other kinds are for the hand, and no setting makes them. */
+export type PlanChange = Extract<Change, { kind: 'plan' }>;
+
+/** The plan with a tried change in it, rounded to what a form shows. */
+export function withPlanChange(plan: PlanSpec, change: PlanChange): PlanSpec {
+  return {
+    ...plan,
+    ...(change.overlapFraction === undefined ? {} : { overlap_percent: rounded(change.overlapFraction * 100, 1) }),
+    ...(change.speed_m_s === undefined ? {} : { speed_m_s: rounded(change.speed_m_s, 3) }),
+    ...(change.distance_m === undefined ? {} : { distance_mm: rounded(change.distance_m * 1000, 1) }),
+    ...(change.firstStroke_m === undefined ? {} : { firstStroke_mm: rounded(change.firstStroke_m * 1000, 1) }),
+    ...(change.lead_m === undefined ? {} : { lead_mm: rounded(change.lead_m * 1000, 1), lag_mm: rounded(change.lead_m * 1000, 1) }),
+  };
+}
+
+/** Makes a cure's change to the plan of the coat in hand; undoable as one step. */
+export function tryCure(change: PlanChange): void {
+  setInCoat('Try a cure', ['plan'], withPlanChange(coat.peek().plan, change));
+}
+
+function rounded(value: number, digits: number): number {
+  return Number(value.toFixed(digits));
+}

@@ -1,0 +1,97 @@
+import { batch } from '@preact/signals';
+import { CrosscoatError, parseJob, serialiseJob, type Job } from '../../sim/index.ts';
+import { download } from '../storage/download.ts';
+import type { ExportKind } from '../worker/protocol.ts';
+import { demoWithSession } from './demo.ts';
+import { changeJob } from './document.ts';
+import { problemOf } from './problem.ts';
+import { addRecording } from './recordings.ts';
+import type { Session } from './session.ts';
+import { state } from './state.ts';
+
+/** Files above this are refused before they are read: the longest job text, in bytes. */
+const MOST_BYTES = 128e6;
+
+let session: Session | null = null;
+
+/** Gives the file actions their worker; called once at start. */
+export function connectFiles(started: Session): void {
+  session = started;
+}
+
+/** Opens a job, or reads a recorded path, by what the file holds. A bad file changes nothing. */
+export async function openFile(file: File): Promise<void> {
+  try {
+    checkSize(file);
+    const text = await file.text();
+    if (isJob(file.name, text)) openJob(parseJob(text, file.name).job, `Open ${file.name}`);
+    else if (session !== null) await addRecording(session, file.name, text);
+    state.notice.value = null;
+  } catch (thrown) {
+    state.notice.value = problemOf(`${file.name} was not opened; nothing was changed`, thrown);
+  }
+}
+
+function checkSize(file: File): void {
+  if (file.size <= MOST_BYTES) return;
+  throw new CrosscoatError(
+    'limit',
+    `${file.name} has ${Math.round(file.size / 1e6)} MB, more than ${MOST_BYTES / 1e6} MB; cut the recording into parts, or use the command line`,
+    { file: file.name },
+  );
+}
+
+function isJob(name: string, text: string): boolean {
+  return name.toLowerCase().endsWith('.json') || text.trimStart().startsWith('{');
+}
+
+/** Makes another job the one in hand, as a step that can be undone. */
+function openJob(job: Job, label: string): void {
+  batch(() => {
+    state.drafts.value = {};
+    state.chosenFault.value = null;
+    state.chosenStrokes.value = [];
+    state.playing.value = false;
+    state.replay_s.value = null;
+    changeJob(label, job);
+  });
+}
+
+/** Saves the job, recordings included, as one file that the reader keeps. */
+export function saveJob(): void {
+  const job = state.job.peek();
+  download(new Blob([serialiseJob(job)], { type: 'application/json' }), `${fileStem(job)}.crosscoat.json`);
+}
+
+const EXPORT_ENDINGS: Readonly<Record<ExportKind, string>> = {
+  'map-png': 'film.png',
+  'strokes-svg': 'strokes.svg',
+  'film-csv': 'film.csv',
+  'strokes-csv': 'path.csv',
+  'results-json': 'results.json',
+};
+
+/** Makes a file of the coat in hand; the worker writes it, so that the page stays free. */
+export async function exportAs(kind: ExportKind): Promise<void> {
+  if (session === null) return;
+  try {
+    const blob = await session.exportFile(kind);
+    download(blob, `${fileStem(state.job.peek())}-${EXPORT_ENDINGS[kind]}`);
+  } catch (thrown) {
+    state.notice.value = problemOf('Nothing was exported', thrown);
+  }
+}
+
+/** The demo job in place of the one in hand; Undo brings that back. */
+export async function startFromDemo(): Promise<void> {
+  try {
+    openJob(await demoWithSession(), 'Start again from the demo');
+  } catch (thrown) {
+    state.notice.value = problemOf('The demo could not be loaded', thrown);
+  }
+}
+
+function fileStem(job: Job): string {
+  const stem = job.name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '');
+  return stem === '' ? 'job' : stem.slice(0, 60);
+}

@@ -1,0 +1,54 @@
+import { batch, type Signal } from '@preact/signals';
+import { parseJob } from '../../sim/index.ts';
+import { unpackJob } from '../storage/packJob.ts';
+import { problemOf } from './problem.ts';
+import { state, type StateKey } from './state.ts';
+import { keptIn } from './stateTable.ts';
+
+/** Keys whose kept value is taken as it is, with what it must look like; anything else is left at its default. */
+const FITS: Readonly<Partial<Record<StateKey, (value: unknown) => boolean>>> = {
+  drafts: isRecord,
+  coatId: isText,
+  stage: oneOf('part', 'gun', 'strokes'),
+  field: oneOf('wet', 'dry', 'target', 'passes', 'solids', 'dry-share'),
+  units: oneOf('metric', 'us'),
+  theme: oneOf('system', 'light', 'dark'),
+  sections: isRecord,
+  foldedCautions: (value) => Array.isArray(value) && value.every(isText),
+};
+
+/**
+ * Puts kept values back, each checked: a browser can hold what an older build wrote.
+ * @returns whether a job was restored. A kept job that no longer parses is told, not thrown away:
+ * it stays on the shelf until the reader's next change.
+ */
+export function restore(kept: ReadonlyMap<string, unknown>): boolean {
+  return batch(() => {
+    for (const key of Object.keys(keptIn) as StateKey[]) {
+      const fits = keptIn[key] === 'browser' ? FITS[key] : undefined;
+      const value = kept.get(key);
+      if (fits?.(value) === true) (state[key] as Signal<unknown>).value = value;
+    }
+    const stored = unpackJob(kept);
+    if (stored === null) return false;
+    try {
+      state.job.value = parseJob(stored).job;
+      return true;
+    } catch (thrown) {
+      state.notice.value = problemOf('Your last work could not be read, so the demo is shown', thrown);
+      return false;
+    }
+  });
+}
+
+function isRecord(value: unknown): boolean {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isText(value: unknown): value is string {
+  return typeof value === 'string';
+}
+
+function oneOf(...words: readonly string[]): (value: unknown) => boolean {
+  return (value) => isText(value) && words.includes(value);
+}

@@ -1,0 +1,89 @@
+import { computed } from '@preact/signals';
+import { makeField } from '../../sim/index.ts';
+import type { CanvasScene, FieldScene, PanelScene, StrokeScene, ZoneScene } from '../canvas/scene.ts';
+import { panel } from './document.ts';
+import { reported } from './reported.ts';
+import { state, type SectionLine } from './state.ts';
+import { darkNow } from './theme.ts';
+import { rulerUnit } from './units.ts';
+import { zoneKey, zoneLabel } from './zones.ts';
+
+/** Zones drawn at most; the list has them all. Beyond this the panel is one hatching anyway. */
+const MOST_ZONES = 200;
+
+/** The film in view: that of the replay's time, or the finished one. */
+export const shownFilm = computed(() => state.replay.value?.film ?? state.film.value?.laid.film ?? null);
+
+/** The field in view with its domain, legend data and colours. During a replay the finished film's domain holds. */
+export const field = computed(() => {
+  const reply = state.film.value;
+  const film = shownFilm.value;
+  if (reply === null || film === null) return null;
+  const kind = state.field.value;
+  const now = makeField(kind, film, reply.setting.target);
+  if (film === reply.laid.film) return now;
+  const { domain, colours } = makeField(kind, reply.laid.film, reply.setting.target);
+  return { ...now, domain, colours };
+});
+
+const fieldScene = computed<FieldScene | null>(() => {
+  const now = field.value;
+  const reply = state.film.value;
+  if (now === null || reply === null) return null;
+  return {
+    ...now.grid,
+    values: now.values,
+    cover: reply.setting.panelGrid.cover,
+    domain: now.domain,
+    colours: now.colours,
+  };
+});
+
+const panelScene = computed<PanelScene | null>(() => {
+  const shown = state.film.value?.setting.panel;
+  if (shown === undefined) return null;
+  const { tilt_rad, down_rad } = shown.attitude;
+  const isLevel = Math.sin(tilt_rad) < 1e-6;
+  return { outline: shown.outline, holes: shown.holes, width_m: shown.width_m, height_m: shown.height_m, down_rad: isLevel ? null : down_rad };
+});
+
+const strokeScenes = computed<readonly StrokeScene[]>(() =>
+  (state.film.value?.lines ?? []).map(({ index, line }) => ({ index, line, label: String(index + 1) })),
+);
+
+const zoneScenes = computed<readonly ZoneScene[]>(() => {
+  if (state.replay.value !== null) return [];
+  const zones = (reported.value?.verdict.faults ?? []).flatMap(({ kind, zones: all }, fault) =>
+    all.map((zone, i) => ({ key: zoneKey(fault, i), label: zoneLabel(fault), kind, cells: zone.cells, at_m: zone.at_m })),
+  );
+  return zones.slice(0, MOST_ZONES);
+});
+
+/** The section line of the panel in view: the reader's, or across the middle. */
+export const section = computed<SectionLine>(() => {
+  const kept = state.sections.value[panel.value.id];
+  if (kept !== undefined) return kept;
+  const shown = state.film.value?.setting.panel;
+  const [width, height] = [shown?.width_m ?? 1, shown?.height_m ?? 1];
+  return [width * 0.45, 0, width * 0.45, height];
+});
+
+/** Everything the canvas shows; null until there is a first film. */
+export const scene = computed<CanvasScene | null>(() => {
+  if (panelScene.value === null) return null;
+  const chosen = state.chosenFault.value;
+  return {
+    panel: panelScene.value,
+    field: fieldScene.value,
+    strokes: strokeScenes.value,
+    selectedStrokes: state.chosenStrokes.value,
+    zones: zoneScenes.value,
+    selectedZone: chosen === null ? null : zoneKey(chosen.fault, chosen.zone),
+    gun: state.replay.value?.gun ?? null,
+    section: section.value,
+    ruler: ruler.value,
+    theme: darkNow.value ? 'dark' : 'light',
+  };
+});
+
+const ruler = computed(() => rulerUnit(state.units.value));

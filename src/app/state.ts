@@ -1,0 +1,63 @@
+import { signal } from '@preact/signals';
+import { demoJob, type FieldKind, type Job, type UnitSystem } from '../../sim/index.ts';
+import type { Problem } from './problem.ts';
+import type { FilmReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
+
+/** A step of the job's history: the job before (or after) it and what the step was. */
+export interface HistoryStep {
+  readonly job: Job;
+  readonly label: string;
+}
+
+export type StageName = 'part' | 'gun' | 'strokes';
+export type Theme = 'system' | 'light' | 'dark';
+/** A line on the panel, x0, y0, x1, y1, m. */
+export type SectionLine = readonly [number, number, number, number];
+
+/** What the verdict shows as chosen: a fault, and one of its zones. */
+export interface ChosenFault {
+  readonly fault: number;
+  readonly zone: number;
+}
+
+/** Text as typed, and what is wrong with it. */
+export interface Draft {
+  readonly text: string;
+  readonly problem: string | null;
+}
+
+/** Everything the page knows. `keptIn` in stateTable.ts says where each key lives on. */
+export const state = {
+  job: signal<Job>(demoJob()),
+  past: signal<readonly HistoryStep[]>([]),
+  future: signal<readonly HistoryStep[]>([]),
+  /** What is being typed, or was typed and is no value, by the field's pointer. */
+  drafts: signal<Readonly<Record<string, Draft>>>({}),
+  coatId: signal(''),
+  stage: signal<StageName>('strokes'),
+  field: signal<FieldKind>('target'),
+  units: signal<UnitSystem>('metric'),
+  theme: signal<Theme>('system'),
+  /** The section line of each panel, by panel id. */
+  sections: signal<Readonly<Record<string, SectionLine>>>({}),
+  /** Cautions that the reader has read and folded away. */
+  foldedCautions: signal<readonly string[]>([]),
+  film: signal<FilmReply | null>(null),
+  verdict: signal<VerdictReply | null>(null),
+  replay: signal<ReplayReply | null>(null),
+  replay_s: signal<number | null>(null),
+  playing: signal(false),
+  playSpeed: signal<1 | 4>(1),
+  chosenFault: signal<ChosenFault | null>(null),
+  chosenStrokes: signal<readonly number[]>([]),
+  probe_m: signal<readonly [number, number] | null>(null),
+  strokesAt: signal<StrokesAt | null>(null),
+  /** The newest job does not run: why, while the film stays on the last good one. */
+  jobProblem: signal<Problem | null>(null),
+  /** Something the reader asked for did not work; stays until dismissed. */
+  notice: signal<Problem | null>(null),
+  storageProblem: signal<string | null>(null),
+  working: signal(false),
+};
+
+export type StateKey = keyof typeof state;

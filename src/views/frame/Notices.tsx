@@ -1,0 +1,31 @@
+import type { JSX } from 'preact';
+import { placeInWords, type Problem } from '../../app/problem.ts';
+import { state } from '../../app/state.ts';
+
+/** What went wrong, in plain words, above the sheet. Nothing was changed by it. */
+export function Notices(): JSX.Element {
+  const { notice, jobProblem, storageProblem } = state;
+  return (
+    <div class="notices">
+      {notice.value === null ? null : <Notice problem={notice.value} dismiss={() => (notice.value = null)} />}
+      {jobProblem.value === null ? null : <Notice problem={jobProblem.value} />}
+      {storageProblem.value === null ? null : (
+        <Notice problem={{ title: 'Your work is not being kept in this browser', text: storageProblem.value, place: {} }} />
+      )}
+    </div>
+  );
+}
+
+function Notice({ problem, dismiss }: { readonly problem: Problem; readonly dismiss?: () => void }): JSX.Element {
+  const place = placeInWords(problem.place);
+  return (
+    <div class="notice" role="alert">
+      <div>
+        <h2>{problem.title}</h2>
+        <p>{problem.text}</p>
+        {place === '' ? null : <p class="soft">{place}</p>}
+      </div>
+      {dismiss === undefined ? null : <button type="button" onClick={dismiss}>Dismiss</button>}
+    </div>
+  );
+}

@@ -1,0 +1,54 @@
+import type { JSX } from 'preact';
+import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
+import { state, type StageName } from '../../app/state.ts';
+
+const STAGES: readonly (readonly [stage: StageName, words: string])[] = [
+  ['part', 'Part'],
+  ['gun', 'Gun'],
+  ['strokes', 'Strokes'],
+];
+
+const MARK_WORDS: Readonly<Record<StageMark, string>> = {
+  set: 'set',
+  attention: 'needs attention',
+  'not-yet': 'not yet',
+};
+
+/** The stages of the work, in the order the trade does it. */
+export function Stages(): JSX.Element {
+  return (
+    <nav class="stages" aria-label="Stages of the work">
+      <ol>
+        {STAGES.map(([stage, words], i) => {
+          const mark = stageMarks.value[stage];
+          return (
+            <li key={stage}>
+              <button
+                type="button"
+                class="stage"
+                aria-current={state.stage.value === stage ? 'step' : undefined}
+                onClick={() => (state.stage.value = stage)}
+              >
+                <span class="stage-number" aria-hidden="true">{i + 1}</span>
+                <span class="stage-name">{words}</span>
+                <StageSign mark={mark} />
+                <span class={mark === 'set' ? 'hidden-words' : 'stage-mark'}>{MARK_WORDS[mark]}</span>
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+    </nav>
+  );
+}
+
+/** A tick, a triangle or an empty ring: told apart by shape, not by colour. */
+function StageSign({ mark }: { readonly mark: StageMark }): JSX.Element {
+  return (
+    <svg class={`stage-sign ${mark}`} viewBox="0 0 20 20" aria-hidden="true">
+      {mark === 'set' ? <path d="M3 11 L8 16 L17 4" /> : null}
+      {mark === 'attention' ? <path d="M10 2 L18.5 17.5 L1.5 17.5 Z M10 7.5 V12.5 M10 14.5 V15.7" /> : null}
+      {mark === 'not-yet' ? <circle cx="10" cy="10" r="7.5" /> : null}
+    </svg>
+  );
+}

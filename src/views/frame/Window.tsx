@@ -1,0 +1,42 @@
+import type { JSX } from 'preact';
+import { SectionView } from '../panel/SectionView.tsx';
+import { state } from '../../app/state.ts';
+import { GunForm } from '../gun/GunForm.tsx';
+import { PanelView } from '../panel/PanelView.tsx';
+import { PartForm } from '../part/PartForm.tsx';
+import { StrokesForm } from '../strokes/StrokesForm.tsx';
+import { StrokeTable } from '../strokes/StrokeTable.tsx';
+import { VerdictView } from '../verdict/VerdictView.tsx';
+import { DropTarget } from './DropTarget.tsx';
+import { Header } from './Header.tsx';
+import { Notices } from './Notices.tsx';
+import { PrintSheet } from './PrintSheet.tsx';
+import { Stages } from './Stages.tsx';
+
+const FORMS = { part: PartForm, gun: GunForm, strokes: StrokesForm } as const;
+
+/** The one window: stages and their form, the panel, the verdict; the trace and the strokes below. */
+export function Window(): JSX.Element {
+  const Form = FORMS[state.stage.value];
+  return (
+    <DropTarget>
+      <div class="window">
+        <Header />
+        <Notices />
+        <Stages />
+        <section class="form-column" aria-label="Settings of this stage">
+          <Form />
+        </section>
+        <main class="panel-column">
+          <PanelView />
+          <SectionView />
+          <StrokeTable />
+        </main>
+        <aside class="verdict-column" aria-label="Verdict">
+          <VerdictView />
+        </aside>
+      </div>
+      <PrintSheet />
+    </DropTarget>
+  );
+}

@@ -1,0 +1,25 @@
+import { computed } from '@preact/signals';
+import type { JSX } from 'preact';
+import { section, shownFilm } from '../../app/scene.ts';
+import { state } from '../../app/state.ts';
+import { traceFilm } from '../../charts/sectionTrace.ts';
+import { SectionTrace } from '../../charts/SectionTrace.tsx';
+import { SectionEnds } from './SectionEnds.tsx';
+
+const trace = computed(() => {
+  const film = shownFilm.value;
+  const reply = state.film.value;
+  return film === null || reply === null ? null : traceFilm(film, reply.setting.panelGrid.cover, section.value);
+});
+
+/** The section of the film on screen, and buttons for the lines that most people want. */
+export function SectionView(): JSX.Element | null {
+  const now = trace.value;
+  const reply = state.film.value;
+  if (now === null || reply === null) return null;
+  return (
+    <SectionTrace trace={now} target={reply.setting.target} system={state.units.value}>
+      <SectionEnds />
+    </SectionTrace>
+  );
+}

@@ -1,0 +1,79 @@
+import type { Answered, MessageName, Messages } from './protocol.ts';
+
+/** Thrown into a request that a newer one has overtaken; callers let it pass. */
+export class Stale extends Error {}
+
+/** Thrown into every open request when the worker dies. */
+export class WorkerLost extends Error {}
+
+/** What a client needs of a worker; a real one, or a pair of ports in a test. */
+export interface WorkerLike {
+  postMessage(message: unknown, transfer?: Transferable[]): void;
+  terminate(): void;
+  onmessage: ((event: MessageEvent) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+  onmessageerror: ((event: MessageEvent) => void) | null;
+}
+
+interface Waiting {
+  readonly resolve: (reply: never) => void;
+  readonly reject: (why: unknown) => void;
+}
+
+export interface WorkerClient {
+  ask<Name extends MessageName>(name: Name, request: Messages[Name]['request']): Promise<Messages[Name]['reply']>;
+  /** Ends work that nobody wants any more: open requests are stale, and a new worker is started. */
+  abandon(): void;
+}
+
+/**
+ * The page's side of the protocol. When the worker dies, every open request fails with
+ * `WorkerLost`, a new worker is started, and `restarted` is called so that the page can tell the
+ * reader and send its job again.
+ */
+export function startClient(makeWorker: () => WorkerLike, restarted: (why: string) => void): WorkerClient {
+  const waiting = new Map<number, Waiting>();
+  let lastId = 0;
+  let worker = open();
+
+  function open(): WorkerLike {
+    const fresh = makeWorker();
+    fresh.onmessage = (event) => settle(event.data as Answered);
+    fresh.onerror = (event) => lose(event.message || 'the worker could not be started');
+    fresh.onmessageerror = () => lose('a message could not be read');
+    return fresh;
+  }
+
+  function settle(answer: Answered): void {
+    const asked = waiting.get(answer.id);
+    if (asked === undefined) return;
+    waiting.delete(answer.id);
+    if (answer.kind === 'reply') asked.resolve(answer.reply as never);
+    else asked.reject(answer.kind === 'stale' ? new Stale() : answer.problem);
+  }
+
+  function replace(reason: Error): void {
+    worker.onmessage = worker.onerror = worker.onmessageerror = null;
+    worker.terminate();
+    const unanswered = [...waiting.values()];
+    waiting.clear();
+    worker = open();
+    for (const asked of unanswered) asked.reject(reason);
+  }
+
+  function lose(why: string): void {
+    replace(new WorkerLost(why));
+    restarted(why);
+  }
+
+  return {
+    ask(name, request) {
+      const id = ++lastId;
+      return new Promise((resolve, reject) => {
+        waiting.set(id, { resolve, reject });
+        worker.postMessage({ id, name, request });
+      });
+    },
+    abandon: () => replace(new Stale()),
+  };
+}

@@ -1,0 +1,125 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from './appPage.ts';
+
+test('replay: the film grows with time, and the finished one comes back', async ({ app, page }) => {
+  const slider = page.getByRole('slider', { name: 'Time of the replay' });
+  const line = page.locator('.chart-line.wet');
+  const finished = (await line.getAttribute('d')) ?? '';
+  const [min, max] = [Number(await slider.getAttribute('min')), Number(await slider.getAttribute('max'))];
+  await slider.focus();
+  await slider.evaluate((box: HTMLInputElement, time) => {
+    box.value = String(time);
+    box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  }, min + (max - min) / 4);
+  await expect.poll(async () => (await line.getAttribute('d')) === finished).toBe(false);
+  await page.getByRole('button', { name: 'Finished film' }).click();
+  await expect.poll(async () => (await line.getAttribute('d')) === finished).toBe(true);
+  await page.getByRole('button', { name: '4×' }).click();
+  await page.getByRole('button', { name: 'Replay' }).click();
+  await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible();
+  const first = await page.getByTestId('replay-time').textContent();
+  await expect(page.getByTestId('replay-time')).not.toHaveText(first ?? '');
+  await page.getByRole('button', { name: 'Pause' }).click();
+  await app.settled();
+});
+
+test('a chosen fault goes to its place, shows cause and cure, and its cure can be tried and undone', async ({ app, page }) => {
+  await app.chooseCoat('Single coat, 30 % overlap');
+  const share = await page.getByTestId('in-target').textContent();
+  await page.locator('.fault-head').first().click();
+  await expect(page.locator('.fault-head').first()).toHaveAttribute('aria-expanded', 'true');
+  await page.getByRole('button', { name: 'Try this' }).first().click();
+  await app.settled();
+  await expect(page.getByTestId('in-target')).not.toHaveText(share ?? '');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await app.settled();
+  await expect(page.getByTestId('in-target')).toHaveText(share ?? '');
+});
+
+test('a stroke of the table is chosen and let go', async ({ app, page }) => {
+  const stroke = page.getByRole('button', { name: 'Stroke 3', exact: true });
+  await stroke.click();
+  await expect(stroke).toHaveAttribute('aria-pressed', 'true');
+  await stroke.press('Enter');
+  await expect(stroke).toHaveAttribute('aria-pressed', 'false');
+  await app.settled();
+});
+
+test('the section is read by keys', async ({ app, page }) => {
+  await page.getByRole('button', { name: 'Across', exact: true }).click();
+  const section = page.getByTestId('section');
+  await section.focus();
+  for (let i = 0; i < 40; i++) await page.keyboard.press('ArrowRight');
+  await expect(page.getByTestId('section-readout')).toHaveText(/\d+.* mm: .*µm wet/);
+  await expect(section).toHaveAttribute('aria-valuenow', '40');
+  await app.settled();
+});
+
+test('the probe reads film and strokes under the pointer', async ({ app, page }) => {
+  const box = await page.getByTestId('canvas').boundingBox();
+  if (box === null) throw new Error('no canvas');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await expect(page.getByTestId('probe')).toContainText(/µm wet/);
+  await expect(page.getByTestId('probe')).toContainText(/stroke \d+: /);
+  await app.settled();
+});
+
+for (const theme of ['Light', 'Dark']) {
+  for (const stage of ['Part', 'Gun', 'Strokes'] as const) {
+    test(`axe finds nothing: ${stage}, ${theme}`, async ({ app, page }) => {
+      await page.locator('summary', { hasText: 'More' }).click();
+      await page.getByLabel('Paper').selectOption({ label: theme });
+      await page.keyboard.press('Escape');
+      await app.stage(stage);
+      await app.settled();
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    });
+  }
+}
+
+for (const width of [360, 768, 1280, 1920]) {
+  test(`at ${width} px nothing is wider than the window, and text is 16 px or more`, async ({ app, page }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await app.settled();
+    const found = await page.evaluate(() => {
+      // The drawing's own lettering is part of the canvas and has its own check.
+      const small = [...document.querySelectorAll('body *:not(.canvas-host *)')].filter(
+        (each) =>
+          [...each.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== '') &&
+          parseFloat(getComputedStyle(each).fontSize) < 16,
+      );
+      return { overflow: document.documentElement.scrollWidth - window.innerWidth, small: small.map((each) => each.outerHTML.slice(0, 80)) };
+    });
+    expect(found.overflow).toBeLessThanOrEqual(0);
+    expect(found.small).toEqual([]);
+  });
+}
+
+test('buttons and boxes are 44 px high or more', async ({ app, page }) => {
+  const low = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('button, input:not([type=checkbox]):not([type=file]), select, summary')]
+      .filter((each) => each.offsetParent !== null && each.getBoundingClientRect().height < 43.5)
+      .map((each) => each.outerHTML.slice(0, 80)),
+  );
+  expect(low).toEqual([]);
+  await app.settled();
+});
+
+test('the page is never held for more than 50 ms by a change', async ({ app, page }) => {
+  await page.evaluate(() => {
+    const held: number[] = [];
+    (window as unknown as { held: number[] }).held = held;
+    new PerformanceObserver((list) => held.push(...list.getEntries().map(({ duration }) => duration))).observe({ type: 'longtask' });
+  });
+  await app.openPlanned();
+  const longest: number[] = [];
+  for (const text of ['0.5', '0.4', '0.45', '0.55', '0.35']) {
+    await app.field('Speed of the gun').fill(text);
+    await app.settled();
+    longest.push(await page.evaluate(() => Math.max(0, ...(window as unknown as { held: number[] }).held.splice(0))));
+  }
+  test.info().annotations.push({ type: 'longest task of each change, ms', description: longest.join(', ') });
+  // The median of five: other work on the machine can only lengthen a task, and not every one.
+  expect(longest.sort((a, b) => a - b)[2]).toBe(0);
+});
