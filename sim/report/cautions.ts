@@ -1,6 +1,6 @@
 /** What every output says of itself. */
 export const ESTIMATE_STATEMENT =
-  'A teaching and planning estimate: absolute film may be off by 30 % or more, comparisons between strokes are better. ' +
+  'A teaching and planning estimate: absolute film is within ±30 % at best until the fan, the fluid rate and the transfer are measured; one stroke against another is much better. ' +
   'It defers to the product data sheet, the approved process, local codes and the inspector; ' +
   'it never calls a room safe, a booth legal or a repair airworthy, and it is no gauge reading.';
 

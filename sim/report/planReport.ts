@@ -3,7 +3,7 @@ import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import { RESULT_VERSION, warningJson } from './reportJson.ts';
 import type { ReportedJob } from './reportText.ts';
-import { warningText, type ReportedCoat } from './reported.ts';
+import type { ReportedCoat } from './reported.ts';
 import { strokeJson } from './strokeJson.ts';
 import { strokesTable } from './strokesTable.ts';
 import { bulleted, wrapped } from './textLines.ts';
@@ -27,7 +27,7 @@ export function planText(coats: readonly PlannedCoat[], job: PlannedJob, system:
   const { warnings = [] } = job;
   const lines = [
     ...coats.flatMap((coat) => [...coatLines(coat, system), '']),
-    ...(warnings.length === 0 ? [] : [...bulleted('The job file', warnings.map(warningText)), '']),
+    ...(warnings.length === 0 ? [] : [...bulleted('The job file', warnings.map(({ text }) => text)), '']),
     ...wrapped('Strokes and passes are numbered from 1. On and off: where the fluid opens and closes, outside the edge (negative: inside).'),
     ...wrapped(ESTIMATE_STATEMENT),
   ];
@@ -37,7 +37,7 @@ export function planText(coats: readonly PlannedCoat[], job: PlannedJob, system:
 function coatLines(coat: PlannedCoat, system: UnitSystem): string[] {
   const { setting, strokes } = coat;
   const seconds = sprayTime_s(coat);
-  const warnings = plannedWarnings(coat).map(warningText);
+  const warnings = plannedWarnings(coat).map(({ text }) => text);
   return [
     ...wrapped(
       `${setting.panel.name}: ${setting.coat.name}, ${setting.setUp.name}: ${strokes.measures.length} strokes, ` +

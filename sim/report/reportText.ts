@@ -3,7 +3,7 @@ import type { PaintAccount } from '../deposit/deposit.ts';
 import type { Target } from '../verdict/target.ts';
 import type { FilmFigures } from '../verdict/verdict.ts';
 import { ESTIMATE_STATEMENT, SPRAY_CAUTIONS } from './cautions.ts';
-import { coatWarnings, lostPaint_m3, warningText, type ReportedCoat } from './reported.ts';
+import { coatWarnings, lostPaint_m3, type ReportedCoat } from './reported.ts';
 import { faultSentences, verdictSentence } from './sentences.ts';
 import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
@@ -31,7 +31,7 @@ export function reportText(coats: readonly ReportedCoat[], job: ReportedJob, sys
   const { warnings = [], curesTried = true } = job;
   const lines = [
     ...coats.flatMap((coat) => [...coatLines(coat, curesTried, system), '']),
-    ...(warnings.length === 0 ? [] : [...bulleted('The job file', warnings.map(warningText)), '']),
+    ...(warnings.length === 0 ? [] : [...bulleted('The job file', warnings.map(({ text }) => text)), '']),
     ...bulleted('Before spraying', SPRAY_CAUTIONS),
     '',
     ...wrapped(`Strokes are numbered from 1 in the order sprayed; places are from the lower left of the panel, x right, y up. Seed ${job.seed}.`),
@@ -94,5 +94,5 @@ function faultLines({ verdict, setting }: ReportedCoat, curesTried: boolean, sys
 
 function warningLines(coat: ReportedCoat): string[] {
   const warnings = coatWarnings(coat);
-  return warnings.length === 0 ? [] : ['', ...bulleted('Warnings', warnings.map(warningText))];
+  return warnings.length === 0 ? [] : ['', ...bulleted('Warnings', warnings.map(({ text }) => text))];
 }

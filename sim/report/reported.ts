@@ -8,7 +8,6 @@ import type { PanelGrid } from '../panel/panelGrid.ts';
 import type { StrokeMeasures } from '../stroke/stroke.ts';
 import type { Target } from '../verdict/target.ts';
 import type { Verdict } from '../verdict/verdict.ts';
-import { capitalised } from './words.ts';
 
 /** What a report reads of a coat that was laid and judged; a run's result of a coat is one. */
 export interface ReportedCoat {
@@ -42,10 +41,4 @@ export function coatWarnings(coat: ReportedCoat): Warning[] {
 /** Liquid that left the gun and does not lie on the panel, m³. */
 export function lostPaint_m3(account: PaintAccount): number {
   return account.fog_m3 + account.missed_m3 + account.flight_m3;
-}
-
-/** A warning for people: without the name of the function that gave it. */
-export function warningText({ text }: Warning): string {
-  const plain = text.replace(/^[a-z]+[A-Z]\w*: /, '');
-  return plain === text ? text : capitalised(plain);
 }

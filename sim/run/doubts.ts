@@ -6,18 +6,9 @@ import type { StrokeMeasures } from '../stroke/stroke.ts';
 /** Cells above this share of the fan's depth blur its edge by more than a few per cent of the film. */
 const COARSE_SHARE = 1 / 6;
 
-/** The statement that goes with every result. */
-const MODEL_LIMIT: Warning = {
-  code: 'model-limit',
-  text:
-    'An estimate for teaching and planning: the film in µm is within ±30 % at best until the fan, the fluid rate and the transfer are measured; ' +
-    'one stroke against another is much better. The product data sheet, the approved process, local codes and the inspector decide.',
-  place: {},
-};
-
-/** What is doubtful about a coat before a stroke is laid: grid, distance, fan; and the standing limit of the model. */
+/** What is doubtful about a coat before a stroke is laid: grid, distance, drops. */
 export function settingDoubts(setting: Omit<CoatSetting, 'warnings'>, pointer: string): Warning[] {
-  return [...gridDoubts(setting), ...distanceDoubts(setting, pointer), ...dropDoubts(setting, pointer), MODEL_LIMIT];
+  return [...gridDoubts(setting), ...distanceDoubts(setting, pointer), ...dropDoubts(setting, pointer)];
 }
 
 function gridDoubts({ panelGrid, setUp, plan }: Omit<CoatSetting, 'warnings'>): Warning[] {
@@ -27,7 +18,7 @@ function gridDoubts({ panelGrid, setUp, plan }: Omit<CoatSetting, 'warnings'>): 
   return [
     {
       code: 'coarse-grid',
-      text: `settleCoat: the cell of ${mm(cell_m)} mm is more than a sixth of the fan's depth (${mm(depth_m)} mm), so edges and stops are blurred; give a cell of ${mm(Math.max(0.001, depth_m * COARSE_SHARE))} mm or less`,
+      text: `The cell of ${mm(cell_m)} mm is more than a sixth of the fan's depth (${mm(depth_m)} mm), so edges and stops are blurred; give a cell of ${mm(Math.max(0.001, depth_m * COARSE_SHARE))} mm or less`,
       place: { pointer: '/cell_mm' },
     },
   ];
@@ -39,7 +30,7 @@ function distanceDoubts({ setUp, plan }: Omit<CoatSetting, 'warnings'>, pointer:
   return [
     {
       code: 'distance-range',
-      text: `settleCoat: the planned distance of ${mm(plan.distance_m)} mm is not from ${mm(near)} to ${mm(far)} mm, where this set-up's fan may be believed; measure the fan there or plan within`,
+      text: `The planned distance of ${mm(plan.distance_m)} mm is not from ${mm(near)} to ${mm(far)} mm, where this set-up's fan may be believed; measure the fan there or plan within`,
       place: { pointer: `${pointer}/plan/distance_mm` },
     },
   ];
@@ -54,7 +45,7 @@ function dropDoubts({ target, setUp }: Omit<CoatSetting, 'warnings'>, pointer: s
   return [
     {
       code: 'model-limit',
-      text: `settleCoat: the target of ${um(wet_m)} µm wet is thinner than one mean drop (${um(drop_m)} µm): drops may lie apart and dry before they join, which the film figures do not show`,
+      text: `The target of ${um(wet_m)} µm wet is thinner than one mean drop (${um(drop_m)} µm): drops may lie apart and dry before they join, which the film figures do not show`,
       place: { pointer: `${pointer}/target/thickness_um` },
     },
   ];
@@ -72,7 +63,7 @@ export function strokeDoubts(setting: CoatSetting, measures: readonly StrokeMeas
     const high = Math.max(...outside.map(({ distance }) => distance.high_m));
     warnings.push({
       code: 'distance-range',
-      text: `strokesOf: ${counted(outside)} went to ${mm(low)} to ${mm(high)} mm, outside the ${mm(near)} to ${mm(far)} mm where this set-up's fan may be believed; the film there is a guess`,
+      text: `${counted(outside)} went to ${mm(low)} to ${mm(high)} mm, outside the ${mm(near)} to ${mm(far)} mm where this set-up's fan may be believed; the film there is a guess`,
       place: { stroke: firstOutside.stroke },
     });
   }
@@ -80,7 +71,7 @@ export function strokeDoubts(setting: CoatSetting, measures: readonly StrokeMeas
   if (firstBeside !== undefined) {
     warnings.push({
       code: 'off-panel',
-      text: `strokesOf: ${counted(beside)} ran wholly beside the panel and laid nothing on it; check the places in the file, and its units`,
+      text: `${counted(beside)} ran wholly beside the panel and laid nothing on it; check the places in the file, and its units`,
       place: { stroke: firstBeside.stroke },
     });
   }
@@ -103,7 +94,7 @@ function isBeside(setting: CoatSetting, stroke: StrokeMeasures): boolean {
 
 function counted(strokes: readonly StrokeMeasures[]): string {
   const first = (strokes[0] as StrokeMeasures).stroke + 1;
-  return strokes.length === 1 ? `stroke ${first}` : `${strokes.length} strokes (the first is stroke ${first})`;
+  return strokes.length === 1 ? `Stroke ${first}` : `${strokes.length} strokes (the first is stroke ${first})`;
 }
 
 function mm(length_m: number): string {

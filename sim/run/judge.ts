@@ -51,7 +51,7 @@ function manyZonesWarnings(zones: readonly Zone[]): Warning[] {
   return [
     {
       code: 'model-limit',
-      text: `judgeCoat: ${zones.length} fault zones; causes were sought for the ${MOST_EXPLAINED} worst only`,
+      text: `${zones.length} fault zones; causes were sought for the ${MOST_EXPLAINED} worst only`,
       place: {},
     },
   ];
@@ -62,7 +62,7 @@ function untriedWarnings({ reruns, untried }: Cured): Warning[] {
   return [
     {
       code: 'model-limit',
-      text: `judgeCoat: the coat was laid ${reruns} times to try cures; ${untried} further ${untried === 1 ? 'fault was' : 'faults were'} left without a tried cure. Mend the worst first and judge again`,
+      text: `The coat was laid ${reruns} times to try cures; ${untried} further ${untried === 1 ? 'fault was' : 'faults were'} left without a tried cure. Mend the worst first and judge again`,
       place: {},
     },
   ];

@@ -96,7 +96,7 @@ function passPieces(panel: Panel, plan: StrokePlan, direction_rad: number, fanWi
   if (fanWidth_m > height_m) {
     warnings.push({
       code: 'fan-wider-than-panel',
-      text: `planStrokes: the fan is ${mm(fanWidth_m)} mm wide and the panel ${mm(height_m)} mm across the strokes; most of the fan's edge misses it`,
+      text: `The fan is ${mm(fanWidth_m)} mm wide and the panel ${mm(height_m)} mm across the strokes; most of the fan's edge misses it`,
       place: {},
     });
   }

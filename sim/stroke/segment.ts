@@ -45,7 +45,7 @@ export function segmentPath(path: Path, options: { readonly fanWidthPerDistance?
     }
   }
   if (found.length === 0) {
-    return { strokes: [], warnings: [...warnings, { code: 'no-strokes', text: 'segmentPath: the trigger never opens long enough for a stroke; nothing is laid', place: {} }] };
+    return { strokes: [], warnings: [...warnings, { code: 'no-strokes', text: 'The trigger never opens long enough for a stroke; nothing is laid', place: {} }] };
   }
   return { strokes: asStrokes(found, options.fanWidthPerDistance ?? NaN), warnings };
 }

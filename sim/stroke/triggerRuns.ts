@@ -62,7 +62,7 @@ function chatterWarning(bridged: number, dropped: number): Warning[] {
   return [
     {
       code: 'trigger-chatter',
-      text: `segmentPath: the trigger chattered: ${bridged} gap(s) under 60 ms taken as held, ${dropped} opening(s) under 60 ms and 10 mm not counted as strokes`,
+      text: `The trigger chattered: ${bridged} gap(s) under 60 ms taken as held, ${dropped} opening(s) under 60 ms and 10 mm not counted as strokes`,
       place: {},
     },
   ];

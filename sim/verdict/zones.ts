@@ -195,7 +195,7 @@ function smallZoneWarnings(tally: Tally): Warning[] {
   return [
     {
       code: 'small-zones-dropped',
-      text: `findZones: ${many} of less than ${LEAST_ZONE_m2 * 1e4} cm²${each} (${area_cm2} cm² in all) left out of the list of faults; they still count in the film figures`,
+      text: `${many} of less than ${LEAST_ZONE_m2 * 1e4} cm²${each} (${area_cm2} cm² in all) left out of the list of faults; they still count in the film figures`,
       place: {},
     },
   ];

@@ -11,6 +11,7 @@ const FITS: Readonly<Partial<Record<StateKey, (value: unknown) => boolean>>> = {
   coatId: isText,
   stage: oneOf('part', 'gun', 'strokes'),
   field: oneOf('wet', 'dry', 'target', 'passes', 'solids', 'dry-share'),
+  drawnOver: (value) => isRecord(value) && typeof (value as { strokes?: unknown }).strokes === 'boolean' && typeof (value as { faults?: unknown }).faults === 'boolean',
   units: oneOf('metric', 'us'),
   theme: oneOf('system', 'light', 'dark'),
   sections: isRecord,

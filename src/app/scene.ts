@@ -47,14 +47,25 @@ const panelScene = computed<PanelScene | null>(() => {
   return { outline: shown.outline, holes: shown.holes, width_m: shown.width_m, height_m: shown.height_m, down_rad: isLevel ? null : down_rad };
 });
 
-const strokeScenes = computed<readonly StrokeScene[]>(() =>
-  (state.film.value?.lines ?? []).map(({ index, line }) => ({ index, line, label: String(index + 1) })),
-);
+/** All strokes, or only those chosen where the reader has put the others away. */
+const strokeScenes = computed<readonly StrokeScene[]>(() => {
+  const lines = state.film.value?.lines ?? [];
+  const drawn = state.drawnOver.value.strokes ? lines : lines.filter(({ index }) => state.chosenStrokes.value.includes(index));
+  return drawn.map(({ index, line }) => ({ index, line, label: String(index + 1) }));
+});
 
 const zoneScenes = computed<readonly ZoneScene[]>(() => {
-  if (state.replay.value !== null) return [];
+  if (state.replay.value !== null || !state.drawnOver.value.faults) return [];
+  const chosen = state.chosenFault.value?.fault;
   const zones = (reported.value?.verdict.faults ?? []).flatMap(({ kind, zones: all }, fault) =>
-    all.map((zone, i) => ({ key: zoneKey(fault, i), label: zoneLabel(fault), kind, cells: zone.cells, at_m: zone.at_m })),
+    all.map((zone, i) => ({
+      key: zoneKey(fault, i),
+      // Tags crowd a small drawing: the worst zone speaks for its fault until the fault is chosen.
+      label: i === 0 || fault === chosen ? zoneLabel(fault) : '',
+      kind,
+      cells: zone.cells,
+      at_m: zone.at_m,
+    })),
   );
   return zones.slice(0, MOST_ZONES);
 });

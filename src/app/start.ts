@@ -61,6 +61,9 @@ function tellStorage(why: unknown): void {
   state.storageProblem.value = `The browser refused to store it (${reason}). Save the job as a file before you leave this page.`;
 }
 
+/** A first visit finds the worst fault open, with its cause and cure. */
+const WORST_FAULT = { fault: 0, zone: 0 };
+
 /**
  * A first visit opens on the coat that a hand laid, since its faults show what the tool is for.
  * The recorded session comes after the first film; a job that was changed meanwhile is left alone.
@@ -70,7 +73,9 @@ async function openDemo(): Promise<void> {
   const first = state.job.peek();
   try {
     const demo = await demoWithSession();
-    if (state.job.peek() === first) state.job.value = demo;
+    if (state.job.peek() !== first) return;
+    state.job.value = demo;
+    state.chosenFault.value = WORST_FAULT;
   } catch (thrown) {
     state.notice.value = problemOf('The recorded session of the demo could not be loaded; its coats are as planned', thrown);
   }

@@ -36,6 +36,8 @@ export const state = {
   coatId: signal(''),
   stage: signal<StageName>('strokes'),
   field: signal<FieldKind>('target'),
+  /** What is drawn over the film. */
+  drawnOver: signal<Readonly<Record<'strokes' | 'faults', boolean>>>({ strokes: true, faults: true }),
   units: signal<UnitSystem>('metric'),
   theme: signal<Theme>('system'),
   /** The section line of each panel, by panel id. */

@@ -12,6 +12,7 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   coatId: 'browser',
   stage: 'browser',
   field: 'browser',
+  drawnOver: 'browser',
   units: 'browser',
   theme: 'browser',
   sections: 'browser',

@@ -41,7 +41,7 @@ export class LabelsLayer {
     strokes: readonly StrokeScene[], selectedStrokes: readonly number[], taken: readonly Box[],
   ): void {
     const labels = [
-      ...zones.map((zone) => zoneLabel(view, zone, zone.key === selectedZone)),
+      ...zones.filter(({ label }) => label !== '').map((zone) => zoneLabel(view, zone, zone.key === selectedZone)),
       ...strokes.map((stroke) => strokeLabel(view, stroke, selectedStrokes.includes(stroke.index))),
     ].filter(({ x_px, y_px }) => isInside(view, x_px, y_px));
     const ordered = [...labels.filter((l) => l.chosen), ...labels.filter((l) => !l.chosen)];

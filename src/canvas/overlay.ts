@@ -17,8 +17,8 @@ export const RULER_LEFT_PX = 50;
 export const RULER_BOTTOM_PX = 28;
 
 /** Sizes of lettering, CSS px. */
-export const TICK_TEXT_PX = 13;
-export const LABEL_TEXT_PX = 14;
+export const TICK_TEXT_PX = 16;
+export const LABEL_TEXT_PX = 16;
 
 export function drawingFrame(width_px: number, height_px: number): Frame {
   return { left_px: RULER_LEFT_PX, top_px: 0, right_px: width_px, bottom_px: height_px - RULER_BOTTOM_PX };

@@ -34,7 +34,7 @@ export interface StrokeScene {
 export interface ZoneScene {
   /** Stable key, handed back on a click. */
   readonly key: string;
-  /** Short word or letter drawn beside the zone. */
+  /** Short word or letter drawn beside the zone; empty for no tag. */
   readonly label: string;
   readonly kind: 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
   readonly cells: Uint32Array;

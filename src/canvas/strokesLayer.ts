@@ -4,11 +4,11 @@ import type { StrokeScene } from './scene.ts';
 import { travelMarks } from './strokeMarks.ts';
 import type { ViewUniforms } from './view.ts';
 
-const CHEVRON_SPACING_PX = 110;
+const CHEVRON_SPACING_PX = 180;
 const CHEVRON_PX = 5;
-const POINT_PX = 4;
+const POINT_PX = 3;
 /** Paper on both sides of a line, so that it reads on any colour of the map. */
-const CASING_PX = 2;
+const CASING_PX = 1;
 
 /** The strokes' aim lines: open circle where fluid opens, filled where it closes, chevrons between. */
 export class StrokesLayer {
@@ -42,7 +42,7 @@ export class StrokesLayer {
 function drawStroke(lines: InkLines, stroke: StrokeScene, spacing_m: number, selected: boolean): void {
   const { line } = stroke;
   if (line.length < 2) return;
-  const width = selected ? 3 : 1.25;
+  const width = selected ? 3 : 1;
   const tone = selected ? 'accent' : 'ink';
   const marks = travelMarks(line, spacing_m);
   const chevrons = (width_px: number, inked: 'paper' | 'accent' | 'ink'): void => {

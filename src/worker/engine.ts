@@ -23,7 +23,7 @@ import { nextTurn } from './steps.ts';
 import { thinLine } from './thinLine.ts';
 
 /** Lines are drawn no finer than this. */
-const NEAR_m = 0.001;
+const NEAR_m = 0.008;
 
 /** A version of the job, laid. */
 interface Laid {

@@ -40,6 +40,16 @@ export function PanelView(): JSX.Element {
           <button type="button" aria-label="Zoom out" disabled={canvas === null} onClick={() => canvas?.zoomBy(1 / 1.5)}>−</button>
           <button type="button" disabled={canvas === null} onClick={() => canvas?.fit()}>Fit</button>
         </div>
+        {(['strokes', 'faults'] as const).map((part) => (
+          <label key={part} class="inline-tick">
+            <input
+              type="checkbox"
+              checked={state.drawnOver.value[part]}
+              onChange={(event) => (state.drawnOver.value = { ...state.drawnOver.peek(), [part]: event.currentTarget.checked })}
+            />
+            <span>{part}</span>
+          </label>
+        ))}
         <span class="working" aria-hidden="true">{state.working.value ? 'working…' : ''}</span>
       </div>
       <div class="canvas-host" ref={host} data-testid="canvas" />

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { ESTIMATE_STATEMENT, coatWarnings, verdictSentence, type ReportedCoat, type Warning } from '../../../sim/index.ts';
+import { ESTIMATE_STATEMENT, coatWarnings, verdictSentence } from '../../../sim/index.ts';
 import { reported } from '../../app/reported.ts';
 import { state } from '../../app/state.ts';
 import { FaultList } from './FaultList.tsx';
@@ -18,7 +18,7 @@ export function VerdictView(): JSX.Element {
       </>
     );
   }
-  const doubts = coat === null ? [] : coatWarnings(coat).filter((each) => !isModelStatement(each, coat));
+  const doubts = coat === null ? [] : coatWarnings(coat);
   return (
     <>
       <h2>Verdict</h2>
@@ -44,9 +44,4 @@ export function VerdictView(): JSX.Element {
       </section>
     </>
   );
-}
-
-/** The statement that goes with every result stands below, under its own head. */
-function isModelStatement(warning: Warning, coat: ReportedCoat): boolean {
-  return warning.code === 'model-limit' && coat.setting.warnings.includes(warning);
 }

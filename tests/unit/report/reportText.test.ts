@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { planJson, planText } from '../../../sim/report/planReport.ts';
-import { warningText } from '../../../sim/report/reported.ts';
 import { reportText } from '../../../sim/report/reportText.ts';
 import { strokesTable } from '../../../sim/report/strokesTable.ts';
 import { wrapped } from '../../../sim/report/textLines.ts';
@@ -41,14 +40,6 @@ describe('reportText', () => {
   });
 });
 
-describe('warningText', () => {
-  it('drops the name of a function and nothing else', () => {
-    const plain = (text: string) => warningText({ code: 'model-limit', text, place: {} });
-    expect(plain('settleCoat: the cell is coarse: 10 mm')).toBe('The cell is coarse: 10 mm');
-    expect(plain('session.csv: row 3 dropped')).toBe('session.csv: row 3 dropped');
-    expect(plain('job: no seed')).toBe('job: no seed');
-  });
-});
 
 describe('planText', () => {
   it('has one row a stroke', () => {

@@ -15,7 +15,7 @@ describe('doubts about recorded strokes', () => {
     const [warning] = warningsOf(session(setting, { 3: { distance_m: () => 0.45 } }));
     expect(warning?.code).toBe('distance-range');
     expect(warning?.place.stroke).toBe(3);
-    expect(warning?.text).toContain('stroke 4 went to 450 to 450 mm');
+    expect(warning?.text).toContain('Stroke 4 went to 450 to 450 mm');
   });
 
   it('says that strokes ran beside the panel, as a file in the wrong unit would', () => {
