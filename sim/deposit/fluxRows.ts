@@ -109,29 +109,6 @@ export function ellipticFluxRow(out: Float32Array, from: number, to: number, tab
 }
 
 /**
- * `ellipticFluxRow` for a fan `peak (1 - u² - s²)^power`, power 1, 2 or 3: the two factors of a
- * double-beta fan with equal exponents collapse into one, so no table is read (three times as fast).
- */
-export function collapsedFluxRow(out: Float32Array, from: number, to: number, power: number, u0: number, du: number, s0: number, ds: number, z0: number, dz: number, weight: number): void {
-  for (let c = from; c < to; c++) {
-    const z = z0 + c * dz;
-    const u = u0 + c * du;
-    const s = s0 + c * ds;
-    const chord = z * z - u * u - s * s;
-    let value = 0;
-    if (chord > 0 && z > 0) {
-      const inverse = 1 / z;
-      const squared = inverse * inverse;
-      const base = chord * squared;
-      value = squared * inverse * base;
-      if (power > 1) value *= base;
-      if (power > 2) value *= base;
-    }
-    out[c] = value * weight;
-  }
-}
-
-/**
  * Adds `row[from..to)` to the three amounts of a grid row that starts at `offset`, each times its
  * own factor. One loop: three cost a third more, most of it in starting them.
  */
@@ -143,5 +120,35 @@ export function addAmounts(deposit: Deposit, offset: number, row: Float32Array, 
     wet_m[cell] = (wet_m[cell] as number) + flux * wet;
     solids_m[cell] = (solids_m[cell] as number) + flux * solids;
     arrivedDry_m[cell] = (arrivedDry_m[cell] as number) + flux * arrivedDry;
+  }
+}
+
+/**
+ * Adds a fan `peak (1 - u² - s²)^power`, power 1, 2 or 3, to the three amounts of a grid row that
+ * starts at `offset`: the two factors of a double-beta fan with equal exponents collapse into one.
+ * No table is read and no row is kept between, which makes it twice as fast as `ellipticFluxRow`
+ * with `addAmounts`. Arguments as there; `wet`, `solids`, `arrivedDry` carry peak and weight.
+ */
+export function addCollapsedRow(deposit: Deposit, offset: number, from: number, to: number, power: number, u0: number, du: number, s0: number, ds: number, z0: number, dz: number, wet: number, solids: number, arrivedDry: number): void {
+  const { wet_m, solids_m, arrivedDry_m } = deposit;
+  let u = u0 + from * du;
+  let s = s0 + from * ds;
+  let z = z0 + from * dz;
+  for (let cell = offset + from; cell < offset + to; cell++) {
+    const chord = z * z - u * u - s * s;
+    if (chord > 0 && z > 0) {
+      const inverse = 1 / z;
+      const squared = inverse * inverse;
+      const base = chord * squared;
+      let flux = squared * inverse * base;
+      if (power > 1) flux *= base;
+      if (power > 2) flux *= base;
+      wet_m[cell] = (wet_m[cell] as number) + flux * wet;
+      solids_m[cell] = (solids_m[cell] as number) + flux * solids;
+      arrivedDry_m[cell] = (arrivedDry_m[cell] as number) + flux * arrivedDry;
+    }
+    u += du;
+    s += ds;
+    z += dz;
   }
 }

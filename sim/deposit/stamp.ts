@@ -3,7 +3,7 @@ import { amountsAt, type Amounts } from './amounts.ts';
 import type { Deposit } from './deposit.ts';
 import { fluxAt, type FanTables } from './fanTables.ts';
 import type { GunPose } from './fluidSlices.ts';
-import { addAmounts, collapsedFluxRow, ellipticFluxRow, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
+import { addAmounts, addCollapsedRow, ellipticFluxRow, squareFluxRow, tiltedFluxRow } from './fluxRows.ts';
 import { gunView, rowsReached, type GunView } from './gunView.ts';
 import { keepBelowZero, keepInCone, type RowSpan } from './rowSpan.ts';
 
@@ -28,6 +28,17 @@ export function layStamp(deposit: Deposit, tables: FanTables, stamp: Stamp, row:
   const arrivedDry = liquid_m3 * amounts.arrivedDry;
   const [firstRow, endRow] = rowsReached(view, grid, tables, 1, 1);
   const span: RowSpan = { low: 0, high: 0 };
+  if (tables.wholePower > 0) {
+    const scale = view.weight * tables.peak_m2;
+    for (let r = firstRow; r < endRow; r++) {
+      const { u0, du, s0, ds, z0, dz } = rowOf(view, r, grid.cellSize_m);
+      span.low = 0;
+      span.high = grid.columns;
+      keepInCone(span, u0, du, s0, ds, z0, dz);
+      addCollapsedRow(deposit, r * grid.columns, span.low, span.high, tables.wholePower, u0, du, s0, ds, z0, dz, scale * wet, scale * solids, scale * arrivedDry);
+    }
+    return;
+  }
   for (let r = firstRow; r < endRow; r++) {
     fluxRow(row, span, view, tables, r, grid.columns, grid.cellSize_m);
     if (span.low >= span.high) continue;
@@ -35,24 +46,37 @@ export function layStamp(deposit: Deposit, tables: FanTables, stamp: Stamp, row:
   }
 }
 
+/** u, s and z at column 0 of a grid row, and their steps a column. */
+interface ViewedRow {
+  readonly u0: number;
+  readonly du: number;
+  readonly s0: number;
+  readonly ds: number;
+  readonly z0: number;
+  readonly dz: number;
+}
+
+function rowOf(view: GunView, r: number, cellSize_m: number): ViewedRow {
+  const x0_m = 0.5 * cellSize_m;
+  const y_m = (r + 0.5) * cellSize_m;
+  return {
+    u0: view.u0 + view.ux * x0_m + view.uy * y_m,
+    du: view.ux * cellSize_m,
+    s0: view.s0 + view.sx * x0_m + view.sy * y_m,
+    ds: view.sx * cellSize_m,
+    z0: view.z0 + view.zx * x0_m + view.zy * y_m,
+    dz: view.zx * cellSize_m,
+  };
+}
+
 /** Flux per landing liquid along grid row `r` into `row`; `span` becomes the columns that it fills. */
 export function fluxRow(row: Float32Array, span: RowSpan, view: GunView, tables: FanTables, r: number, columns: number, cellSize_m: number): void {
-  const y_m = (r + 0.5) * cellSize_m;
-  const x0_m = 0.5 * cellSize_m;
-  const u0 = view.u0 + view.ux * x0_m + view.uy * y_m;
-  const s0 = view.s0 + view.sx * x0_m + view.sy * y_m;
-  const z0 = view.z0 + view.zx * x0_m + view.zy * y_m;
-  const du = view.ux * cellSize_m;
-  const ds = view.sx * cellSize_m;
-  const dz = view.zx * cellSize_m;
+  const { u0, du, s0, ds, z0, dz } = rowOf(view, r, cellSize_m);
   span.low = 0;
   span.high = columns;
   if (tables.elliptic) {
     keepInCone(span, u0, du, s0, ds, z0, dz);
-    if (span.low >= span.high) return;
-    const { wholePower, peak_m2 } = tables;
-    if (wholePower > 0) collapsedFluxRow(row, span.low, span.high, wholePower, u0, du, s0, ds, z0, dz, view.weight * peak_m2);
-    else ellipticFluxRow(row, span.low, span.high, tables, u0, du, s0, ds, z0, dz, view.weight);
+    if (span.low < span.high) ellipticFluxRow(row, span.low, span.high, tables, u0, du, s0, ds, z0, dz, view.weight);
     return;
   }
   keepInPyramid(span, u0, du, s0, ds, z0, dz);

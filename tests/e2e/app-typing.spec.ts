@@ -5,10 +5,12 @@ test('a first visit shows the demo: a sentence, figures, faults with cause and c
   await expect(app.sentence).toContainText('of the panel is inside the limits');
   await expect(app.wetMean).toHaveText(/^\d/);
   const faults = page.locator('.fault-head');
-  await expect(faults.first()).toBeVisible();
-  await faults.first().click();
+  await expect(faults.first()).toHaveAttribute('aria-expanded', 'true');
   await expect(page.locator('.fault-body')).toContainText('Cause.');
-  await expect(page.locator('.fault-body')).toContainText('Cure.');
+  await expect(page.locator('.fault-body')).toContainText('Cure. With');
+  await faults.nth(1).click();
+  await expect(faults.first()).toHaveAttribute('aria-expanded', 'false');
+  await expect(page.locator('.fault-body')).toHaveCount(1);
 });
 
 test('the demo\'s second coat is laid by its recorded session', async ({ app, page }) => {

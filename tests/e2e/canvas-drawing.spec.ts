@@ -129,12 +129,12 @@ test('ruler ticks stand at the places they name', async () => {
   }
 });
 
-test('lettering is 13 px at least and down is lettered by its arrow', async () => {
+test('lettering is 16 px at least and down is lettered by its arrow', async () => {
   const { page } = open;
   const sizes = await page.locator('svg text').evaluateAll((texts) =>
     texts.map((text) => parseFloat(getComputedStyle(text).fontSize)));
   expect(sizes.length).toBeGreaterThan(15);
-  expect(Math.min(...sizes)).toBeGreaterThanOrEqual(13);
+  expect(Math.min(...sizes)).toBeGreaterThanOrEqual(16);
   await expect(page.locator('svg text', { hasText: /^down$/ })).toHaveCount(1);
   await inHarness(page, (harness) => harness.change({ panel: { ...harness.scene.panel, down_rad: null } }));
   await expect(page.locator('svg text', { hasText: /^down$/ })).toHaveCount(0);
