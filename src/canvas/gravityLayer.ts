@@ -1,4 +1,4 @@
-import { LABEL_TEXT_PX, type OverlayView } from './overlay.ts';
+import { type Box, LABEL_TEXT_PX, type OverlayView } from './overlay.ts';
 import { paperRim, svgElement } from './svg.ts';
 
 const BOX_PX = 64;
@@ -8,10 +8,11 @@ const ARROW_PX = 15;
 export class GravityLayer {
   readonly group = svgElement('g');
 
-  place(view: OverlayView, down_rad: number | null): void {
+  /** @returns the boxes that labels must keep clear of. */
+  place(view: OverlayView, down_rad: number | null): Box[] {
     if (down_rad === null) {
       this.group.replaceChildren();
-      return;
+      return [];
     }
     const { frame, palette } = view;
     const left = frame.right_px - BOX_PX - 10;
@@ -32,5 +33,6 @@ export class GravityLayer {
         ['down'],
       ),
     );
+    return [[left, top, BOX_PX, BOX_PX]];
   }
 }

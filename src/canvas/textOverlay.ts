@@ -39,11 +39,11 @@ export class TextOverlay {
     const { width_px, height_px } = view;
     setAttributes(this.svg, { width: width_px, height: height_px, viewBox: `0 0 ${width_px} ${height_px}` });
     const ends = sectionEndBoxes(view, section);
-    this.labels.place(view, scene.zones, scene.selectedZone, scene.strokes, scene.selectedStrokes, ends);
+    const taken = [...ends, ...this.gravity.place(view, scene.panel.down_rad)];
+    this.labels.place(view, scene.zones, scene.selectedZone, scene.strokes, scene.selectedStrokes, taken);
     this.section.place(view, section);
     this.probe.place(view, probe_m);
     this.rulers.place(view);
-    this.gravity.place(view, scene.panel.down_rad);
     this.note.textContent = filmStep === 1 ? '' : `Map drawn with 1 cell in ${filmStep}`;
     setAttributes(this.note, { x: view.frame.left_px + 10, y: view.frame.bottom_px - 10, fill: view.palette.ink });
   }
