@@ -1,6 +1,6 @@
 import type { Target } from '../verdict/target.ts';
-import type { Change, Cure, Fault, FaultKind } from '../verdict/verdict.ts';
-import { faultLimit, isInside, worstText } from './faultFigures.ts';
+import type { Change, Cure, Fault, Zone } from '../verdict/verdict.ts';
+import { isInside, worstText } from './faultFigures.ts';
 import { shown, shownPercent, type UnitSystem } from './units.ts';
 import { FAULT_PLURALS, capitalised, listed, strokeWords } from './words.ts';
 
@@ -53,18 +53,15 @@ function planParts(change: Extract<Change, { kind: 'plan' }>, system: UnitSystem
 
 function outcome(fault: Fault, cure: Cure, target: Target, system: UnitSystem): string {
   const { kind } = fault;
+  const { worst: was, limit } = fault.zones[0] as Zone;
   const there = `${worstText(kind, cure.worst, target, system)} there`;
   if (isInside(kind, cure.worst, target)) return `${there}, inside the limits`;
-  const limit = faultLimit(kind, target);
-  const isStill = isLack(kind) ? cure.worst < limit : cure.worst > limit;
+  const isStill = was < limit ? cure.worst < limit : cure.worst > limit;
   if (isStill) return `${there}, still past the limit of ${worstText(kind, limit, target, system)}`;
-  const other = isLack(kind) && cure.worst / target.thickness_m > 1 ? 'heavy-spot' : 'thin-lap';
-  const side = other === 'heavy-spot' ? 'over the upper' : 'under the lower';
-  return `${there}, but ${side} limit of ${worstText(other, faultLimit(other, target), target, system)}`;
-}
-
-function isLack(kind: FaultKind): boolean {
-  return kind === 'holiday' || kind === 'thin-lap';
+  const isHeavy = cure.worst > target.thickness_m;
+  const side = isHeavy ? 'over the upper' : 'under the lower';
+  const other_m = target.thickness_m * (isHeavy ? target.maxFraction : target.minFraction);
+  return `${there}, but ${side} limit of ${shown(other_m, 'film', system)} ${target.film}`;
 }
 
 function totals(fault: Fault, cure: Cure, system: UnitSystem): string {

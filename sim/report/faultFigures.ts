@@ -1,20 +1,6 @@
 import type { Target } from '../verdict/target.ts';
-import type { FaultKind } from '../verdict/verdict.ts';
+import type { FaultKind, Zone } from '../verdict/verdict.ts';
 import { shown, shownPercent, type UnitSystem } from './units.ts';
-
-/** The limit that a fault of this kind is past: m of the target's film, or for dry spray a share. */
-export function faultLimit(kind: FaultKind, target: Target): number {
-  switch (kind) {
-    case 'holiday':
-      return target.holidayFraction * target.thickness_m;
-    case 'thin-lap':
-      return target.minFraction * target.thickness_m;
-    case 'heavy-spot':
-      return target.maxFraction * target.thickness_m;
-    case 'dry-spray':
-      return target.dryFraction;
-  }
-}
 
 /** Whether a value in the unit of `Zone.worst` is between the target's limits, both included. */
 export function isInside(kind: FaultKind, value: number, target: Target): boolean {
@@ -30,8 +16,7 @@ export function worstText(kind: FaultKind, value: number, target: Target, system
 }
 
 /** How far past its limit: `52 % over the upper limit of 58 µm`. */
-export function pastLimit(kind: FaultKind, worst: number, target: Target, system: UnitSystem): string {
-  const limit = faultLimit(kind, target);
+export function pastLimit({ kind, worst, limit }: Zone, system: UnitSystem): string {
   if (kind === 'dry-spray') return `the limit is ${shownPercent(limit)}`;
   const apart = shownPercent(Math.abs(worst / limit - 1));
   const side = kind === 'heavy-spot' ? 'over the upper limit' : kind === 'thin-lap' ? 'under the lower limit' : 'under the holiday limit';

@@ -2,7 +2,6 @@ import type { Target } from '../verdict/target.ts';
 import type { Cause, Change, Cure, Fault, FaultKind, Zone } from '../verdict/verdict.ts';
 import { causeText } from './causeText.ts';
 import { cureText } from './cureText.ts';
-import { faultLimit } from './faultFigures.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import { pointJson } from './strokeJson.ts';
 
@@ -26,7 +25,7 @@ export function faultJson(fault: Fault, target: Target): JsonValue {
     at_mm: worst === undefined ? null : pointJson(worst.at_m),
     worst: worst === undefined ? null : jsonNumber(worst.worst, unit.size),
     worst_unit: unit.name,
-    limit: jsonNumber(faultLimit(fault.kind, target), unit.size),
+    limit: worst === undefined ? null : jsonNumber(worst.limit, unit.size),
     zones: fault.zones.map((zone) => zoneJson(zone, unit.size)),
     cause: causeJson(fault),
     cure: fault.cure === null ? null : cureJson(fault, fault.cure, target),

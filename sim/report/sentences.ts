@@ -32,7 +32,7 @@ export function faultSentences(fault: Fault, target: Target, system: UnitSystem)
   const zones = fault.zones.length === 1 ? '' : ` in ${fault.zones.length} zones`;
   const size = `${shown(fault.area_m2, 'area', system)}${zones}`;
   const [worst] = fault.zones;
-  const past = worst === undefined ? '' : `, ${pastLimit(fault.kind, worst.worst, target, system)}`;
+  const past = worst === undefined ? '' : `, ${pastLimit(worst, system)}`;
   return {
     what: `${capitalised(worstOf(fault, target, system))}${past}; ${size}.`,
     cause: causeText(fault, system),

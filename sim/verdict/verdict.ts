@@ -12,6 +12,8 @@ export interface Zone {
   readonly box_m: readonly [number, number, number, number];
   /** Film there, in the target's kind (wet or dry), m; for dry spray the share that arrived dry. */
   readonly worst: number;
+  /** The limit that it is past, in the same unit. */
+  readonly limit: number;
   /** How far past its limit, in the same unit, positive. */
   readonly margin: number;
   /** Cells of the zone. */

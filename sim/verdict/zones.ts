@@ -2,7 +2,7 @@ import type { Warning } from '../base/errors.ts';
 import type { Film } from '../film/film.ts';
 import type { PanelGrid } from '../panel/panelGrid.ts';
 import { DRY_KINDS, dryCodes, FILM_KINDS, filmCodes } from './classes.ts';
-import { isLack, judgedFilm, marginOf } from './judged.ts';
+import { isLack, judgedFilm, limitOf, marginOf } from './judged.ts';
 import { connectedRegions, joinNearRegions } from './regions.ts';
 import type { Target } from './target.ts';
 import type { FaultKind, Zone } from './verdict.ts';
@@ -134,6 +134,7 @@ function makeZone(
     at_m: centreOf(worstCell, columns, cell_m),
     box_m: [left * cell_m, bottom * cell_m, (right + 1) * cell_m, (top + 1) * cell_m],
     worst,
+    limit: limitOf(kind, target),
     margin: marginOf(kind, worst, target),
     cells,
   };

@@ -3,3 +3,5 @@ await import('./deposit.bench.ts');
 await import('./demo.bench.ts');
 await import('./recording.bench.ts');
 await import('./hour.bench.ts');
+
+export {};

@@ -36,8 +36,8 @@ const fault = fc.record({
   kind: faultKind,
   area_m2: anyNumber,
   zones: fc.array(
-    fc.record({ kind: faultKind, area_m2: anyNumber, at_m: point, box_m: fc.tuple(anyNumber, anyNumber, anyNumber, anyNumber), worst: anyNumber, margin: anyNumber, cells: fc.constant(new Uint32Array(0)) }),
-    { maxLength: 3 },
+    fc.record({ kind: faultKind, area_m2: anyNumber, at_m: point, box_m: fc.tuple(anyNumber, anyNumber, anyNumber, anyNumber), worst: anyNumber, limit: anyNumber, margin: anyNumber, cells: fc.constant(new Uint32Array(0)) }),
+    { minLength: 1, maxLength: 3 },
   ),
   cause,
   cure: fc.option(

@@ -61,7 +61,7 @@ describe('faultJson', () => {
   });
 
   it('gives dry spray in per cent, film causes in µm, angles in degrees', () => {
-    const dry = { ...FAULT, kind: 'dry-spray', zones: [{ ...ZONE, worst: 0.34 }] } as const;
+    const dry = { ...FAULT, kind: 'dry-spray', zones: [{ ...ZONE, worst: 0.34, limit: 0.1 }] } as const;
     expect(faultJson(dry, TARGET)).toMatchObject({ worst: 34, worst_unit: 'percent', limit: 10 });
     const film = { ...FAULT, cause: { ...CAUSE, kind: 'plan-film', found: 88e-6, meant: 50e-6, unit: 'm' } } as const;
     expect(faultJson(film, TARGET)).toMatchObject({ cause: { found: 88, meant: 50, unit: 'um' } });

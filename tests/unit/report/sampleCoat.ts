@@ -20,6 +20,7 @@ export const ZONE: Zone = {
   at_m: [0.41, 0.62],
   box_m: [0.4, 0.6, 0.42, 0.64],
   worst: 88e-6,
+  limit: 60e-6,
   margin: 28e-6,
   cells: Uint32Array.of(1, 2),
 };

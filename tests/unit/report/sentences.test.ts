@@ -21,12 +21,12 @@ describe('faultSentences', () => {
     expect(what).toBe('Heavy spot at x 16.1, y 24.4 in: 3.46 mil wet, 46.7 % over the upper limit of 2.36 mil; 1.92 in².');
   });
 
-  it.each<[FaultKind, number, string]>([
-    ['holiday', 5e-6, 'Holiday at x 410, y 620 mm: 5 µm wet, 60 % under the holiday limit of 12.5 µm; 12.4 cm² in 2 zones.'],
-    ['thin-lap', 30e-6, 'Thin lap at x 410, y 620 mm: 30 µm wet, 25 % under the lower limit of 40 µm; 12.4 cm² in 2 zones.'],
-    ['dry-spray', 0.34, 'Dry spray at x 410, y 620 mm: 34 % arrived dry, the limit is 10 %; 12.4 cm² in 2 zones.'],
-  ])('speaks of a %s by its own limit', (kind, worst, what) => {
-    const zone = { ...ZONE, kind, worst };
+  it.each<[FaultKind, number, number, string]>([
+    ['holiday', 5e-6, 12.5e-6, 'Holiday at x 410, y 620 mm: 5 µm wet, 60 % under the holiday limit of 12.5 µm; 12.4 cm² in 2 zones.'],
+    ['thin-lap', 30e-6, 40e-6, 'Thin lap at x 410, y 620 mm: 30 µm wet, 25 % under the lower limit of 40 µm; 12.4 cm² in 2 zones.'],
+    ['dry-spray', 0.34, 0.1, 'Dry spray at x 410, y 620 mm: 34 % arrived dry, the limit is 10 %; 12.4 cm² in 2 zones.'],
+  ])('speaks of a %s by its own limit', (kind, worst, limit, what) => {
+    const zone = { ...ZONE, kind, worst, limit };
     expect(faultSentences({ ...FAULT, kind, zones: [zone, zone] }, TARGET, 'metric').what).toBe(what);
   });
 });

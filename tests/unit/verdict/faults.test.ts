@@ -6,7 +6,7 @@ import { findZones } from '../../../sim/verdict/zones.ts';
 import { drawnFilm, TARGET } from './handFilm.ts';
 
 function zone(kind: Zone['kind'], area_m2: number, margin: number): Zone {
-  return { kind, area_m2, margin, at_m: [0, 0], box_m: [0, 0, 0, 0], worst: 0, cells: new Uint32Array(0) };
+  return { kind, area_m2, limit: 0, margin, at_m: [0, 0], box_m: [0, 0, 0, 0], worst: 0, cells: new Uint32Array(0) };
 }
 
 function cause(kind: Cause['kind'], strokes: number[]): Cause {
