@@ -10,6 +10,7 @@ import { type LayOptions, layCoat } from './lay.ts';
 import { relayStrokes } from './relay.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 import { stopIfAsked } from './stop.ts';
+import { tunedSpeed } from './tunedSpeed.ts';
 
 /** Whole coats laid again for one verdict, at most: each costs as much as the coat itself. */
 export const MOST_RERUNS = 12;
@@ -72,13 +73,16 @@ export function tryCures(
   };
   const cured = faults.map((fault, i): Fault => {
     let best: Cure | null = null;
-    for (const change of candidateChanges(fault, setting, strokes)) {
+    const changes = candidateChanges(fault, setting, strokes);
+    for (let change = changes.shift(); change !== undefined; change = changes.shift()) {
       const after = outcomeWith(change);
       if (after === null) {
         untried++;
         break;
       }
       const cure = cureOf(fault, change, before, after, setting);
+      const tuned = change.kind === 'even-speed' && best === null ? tunedSpeed(fault, cure, setting.target) : null;
+      if (tuned !== null) changes.push(tuned);
       if (!helps(fault, cure, setting)) continue;
       if (best === null || isBetter(cure, best)) best = cure;
       if (mends(fault, cure)) break;

@@ -99,9 +99,13 @@ function filmTrial(setting: CoatSetting): PlanTrial | null {
 
 /** The speed at which a plan's mean film is the target, held to what a hand can do. */
 export function speedFor(setting: CoatSetting, plan: StrokePlan): number {
-  const exact = (plan.speed_m_s * meanPlannedFilm_m(setting, plan)) / setting.target.thickness_m;
+  return heldSpeed_m_s((plan.speed_m_s * meanPlannedFilm_m(setting, plan)) / setting.target.thickness_m);
+}
+
+/** A speed held to what a hand can do, to the millimetre a second. */
+export function heldSpeed_m_s(exact_m_s: number): number {
   const [slow, fast] = SPEED_RANGE_m_s;
-  return Math.round(Math.min(fast, Math.max(slow, exact)) * 1000) / 1000;
+  return Math.round(Math.min(fast, Math.max(slow, exact_m_s)) * 1000) / 1000;
 }
 
 /** First stroke on the edge, and fluid on and off half the fan's depth (and a little) past it. */
