@@ -14,6 +14,7 @@ import { countPasses, type Reach } from './passes.ts';
 import { layStamp, type Stamp } from './stamp.ts';
 import type { Amounts } from './amounts.ts';
 
+/** What is laid, by what spray, on what. */
 export interface DepositOptions {
   /** Changed in place: what is laid is added. Same grid as `panelGrid`. */
   readonly deposit: Deposit;

@@ -35,6 +35,7 @@ export interface Layer {
   readonly sweepTables: Map<number, SweepTable>;
 }
 
+/** The layer of one run. @param stepScale multiplies the stamps' step; 1 but for convergence tests. */
 export function makeLayer(spray: Spray, method: LayMethod, stepScale = 1): Layer {
   return { spray, tables: fanTables(spray.footprint), method, stepScale, sweepTables: new Map() };
 }

@@ -16,6 +16,7 @@ export interface StrokeShare {
   readonly arrivedDry_m: number;
 }
 
+/** The travel and the spray that are asked about; `until_s` as in `layPath`. */
 export interface StrokesAtOptions {
   readonly path: Path;
   readonly strokes: readonly Stroke[];

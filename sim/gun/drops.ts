@@ -38,11 +38,6 @@ function distanceLoss(distance_m: number, solventSpeedRatio: number): number {
   return LOSS_AT_REFERENCE * solventSpeedRatio * Math.pow(distance_m / REFERENCE_DISTANCE_M, DISTANCE_EXPONENT);
 }
 
-/** Solids by volume of a drop on impact, φ0/(φ0 + (1-φ0) f), where `kept` is f. */
-export function solidsAtImpact(volumeSolidsFraction: number, kept: number): number {
-  return volumeSolidsFraction / (volumeSolidsFraction + (1 - volumeSolidsFraction) * kept);
-}
-
 /**
  * Share of the sprayed volume in drops that arrive dry: over half solids, and half or more of
  * their solvent gone.
@@ -52,7 +47,7 @@ export function solidsAtImpact(volumeSolidsFraction: number, kept: number): numb
  * that is less), in closed form. Left out: that small drops, having lost more, make up less of the
  * wet volume that lands.
  */
-export function dryShare(setUp: SetUp, distance_m: number): number {
+export function dryDropShare(setUp: SetUp, distance_m: number): number {
   const solids = setUp.volumeSolidsFraction;
   const loss = distanceLoss(distance_m, setUp.drops.solventSpeedRatio);
   const keptWhenHalfSolids = (solids * (1 - DRY_SOLIDS_FRACTION)) / ((1 - solids) * DRY_SOLIDS_FRACTION);
@@ -66,7 +61,7 @@ export function dryShare(setUp: SetUp, distance_m: number): number {
   return normalShare(Math.log(threshold_m / volumeMedian_m) / spread);
 }
 
-/** Viscosity of air at 20 °C, Pa s. From memory of standard tables (1.81e-5 to 1.83e-5); ±1 %. */
+/** Viscosity of air at 20 °C, Pa s. From memory: handbook tables give 1.81e-5 to 1.83e-5; ±1 %. */
 const AIR_VISCOSITY_PA_S = 1.825e-5;
 
 /**

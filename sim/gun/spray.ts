@@ -34,7 +34,7 @@ export interface Arrival {
   readonly transferFraction: Float64Array;
   /** Share of the landing drops' solvent that is still there on impact. */
   readonly solventKeptFraction: Float64Array;
-  /** Share of the landing wet volume in drops that arrive dry (see `dryShare`). */
+  /** Share of the landing wet volume in drops that arrive dry (see `dryDropShare`). */
   readonly dryFraction: Float64Array;
 }
 

@@ -1,4 +1,4 @@
-import { dryShare, solventKept } from './drops.ts';
+import { dryDropShare, solventKept } from './drops.ts';
 import type { SetUp } from './setUp.ts';
 import type { Arrival } from './spray.ts';
 
@@ -27,7 +27,7 @@ export function arrivalTable(setUp: SetUp): Arrival {
     const distance_m = START_M + i * STEP_M;
     transferFraction[i] = transferEfficiency(setUp.transfer, distance_m);
     solventKeptFraction[i] = solventKept(distance_m, meanDiameter_m, solventSpeedRatio);
-    dryFraction[i] = dryShare(setUp, distance_m);
+    dryFraction[i] = dryDropShare(setUp, distance_m);
   }
   return { start_m: START_M, step_m: STEP_M, transferFraction, solventKeptFraction, dryFraction };
 }

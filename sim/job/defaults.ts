@@ -19,6 +19,7 @@ export const CONVENTIONAL_DEPTH_RATIO = 0.25;
  * the fan lies next to 2.92, where the trade's 50 % overlap is flattest.
  */
 export const BETA_ACROSS = 3;
+/** Along the travel a stroke does not depend on it; only a held burst does. Assumed. */
 export const BETA_ALONG = 3;
 
 /**
@@ -29,13 +30,15 @@ export const DISTANCE_MM = 200;
 
 /** Liquid leaving the gun, mL/min. Common practice: 100 to 250 for a hand-held low-pressure gun. */
 export const LOW_PRESSURE_FLUID_RATE_ML_MIN = 180;
+/** The same for a conventional gun. Common practice: up to 350 from a pressure pot. */
 export const CONVENTIONAL_FLUID_RATE_ML_MIN = 200;
 
 /**
- * Transfer efficiency, %. Low pressure: US Federal Aviation Administration, Aviation Maintenance
- * Technician Handbook, chapter on finishing: at least 65. Conventional: common practice, 25 to 40.
+ * Transfer efficiency, %. US Federal Aviation Administration, Aviation Maintenance Technician
+ * Handbook, chapter on finishing: at least 65.
  */
 export const LOW_PRESSURE_EFFICIENCY_PERCENT = 65;
+/** The same for a conventional gun. Common practice: 25 to 40. */
 export const CONVENTIONAL_EFFICIENCY_PERCENT = 40;
 
 /** Added distance over which transfer falls to 37 %, mm. Assumed: no published curve; 500 to 800 is plausible. */
@@ -44,8 +47,9 @@ export const TRANSFER_DECAY_MM = 600;
 /** Volume solids of a thinned finish in the cup, %. Common practice: 10 to 20. */
 export const VOLUME_SOLIDS_PERCENT = 15;
 
-/** Sauter mean drop diameter, µm, and the geometric standard deviation of drop volume. Assumed. */
+/** Sauter mean drop diameter, µm. Assumed: paint sprays are measured at 20 to 50. */
 export const MEAN_DROP_UM = 35;
+/** Geometric standard deviation of drop volume. Assumed. */
 export const DROP_SPREAD = 1.8;
 
 /** Evaporation rate of the thinner, n-butyl acetate = 1. Assumed: a medium thinner. */

@@ -29,6 +29,11 @@ export function demoJob(): Job {
   };
 }
 
+/** The demo job with the text of its recorded session inside, which lays the coat by hand. */
+export function demoJobWithSession(text: string): Job {
+  return withRecording(demoJob(), DEMO_HAND_COAT, { id: DEMO_RECORDING, name: 'Session with a hand', text });
+}
+
 /** A job in which a recording lays a coat; both are replaced where they were there before. */
 export function withRecording(job: Job, coatId: string, recording: RecordingSpec): Job {
   const others = job.recordings.filter(({ id }) => id !== recording.id);

@@ -12,6 +12,9 @@ const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const NUMBER = /-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?(?:[eE][+-]?[0-9]+)?/y;
 const WORD = /true|false|null/y;
 
+/** Numbers of JavaScript that RFC 8259 has not. */
+const NOT_JSON_NUMBER = /^[+-]?(?:NaN|Infinity)/;
+
 /** What may come next. */
 type Expected = 'value' | 'value or ]' | 'key' | 'key or }' | ':' | ', or ]' | ', or }' | 'end';
 
@@ -95,6 +98,8 @@ function fault(text: string, at: number, expected: Expected): JsonFault {
   const row = before.split('\n').length;
   const column = at - (before.lastIndexOf('\n') + 1) + 1;
   const found = at >= text.length ? 'the text ends' : `${JSON.stringify(text[at])} stands`;
+  const number = NOT_JSON_NUMBER.exec(text.slice(at, at + 10));
+  if (number !== null && expected.startsWith('value')) return { row, column, text: `${number[0]} is no number in JSON; give a finite number there` };
   const half = text[at] === '"' ? ' (or the quoted text there is broken: an end quote missing, a line break inside, or a bad \\ sign)' : '';
   return { row, column, text: `${found} where ${EXPECTED_WORDS[expected]} is expected${half}` };
 }

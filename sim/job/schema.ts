@@ -258,10 +258,17 @@ export const JobSchema = record(
 
 /** A job as stated: the units are in the keys. Made by `parseJob`, then only read. */
 export type Job = v.InferOutput<typeof JobSchema>;
+/** One panel of the part: outline, holes, attitude. */
 export type PanelSpec = Job['part']['panels'][number];
+/** An outline or a hole: rectangle, corners, circle or SVG path, mm. */
 export type ShapeSpec = PanelSpec['outline'];
+/** A gun set-up in the file's units. */
 export type SetUpSpec = Job['setUps'][number];
+/** One coat: its panel, set-up, target, plan and hand. */
 export type CoatSpec = Job['coats'][number];
+/** How a coat's strokes are meant to run. */
 export type PlanSpec = CoatSpec['plan'];
+/** The film that a coat should have, with its limits. */
 export type TargetSpec = CoatSpec['target'];
+/** A recorded path, kept as the text of its file. */
 export type RecordingSpec = Job['recordings'][number];

@@ -1,3 +1,4 @@
+import { counted } from '../base/counted.ts';
 import { CrosscoatError } from '../base/errors.ts';
 import type { ShapeSpec } from '../job/schema.ts';
 import type { Polygon } from './panel.ts';
@@ -32,7 +33,7 @@ export function shapeRing(shape: ShapeSpec, pointer: string): Polygon {
   if (ring.length < 6) {
     throw new CrosscoatError(
       'geometry',
-      `makePanel: ${pointer}: ${ring.length / 2} distinct corner(s) enclose nothing; give at least 3`,
+      `makePanel: ${pointer}: ${counted(ring.length / 2, 'distinct corner')} cannot enclose anything; give at least 3`,
       { pointer },
     );
   }

@@ -13,6 +13,7 @@ export interface HatchedZone {
   readonly cells: Uint32Array;
 }
 
+/** How large, on what ground, with which zones and ticks. */
 export interface PictureOptions {
   /** Side of a cell, a whole number from 1 to 32. */
   readonly pixelsPerCell: number;

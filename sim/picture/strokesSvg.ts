@@ -18,6 +18,7 @@ export interface RimmedZone {
   readonly label: string;
 }
 
+/** What a drawing to scale shows. */
 export interface StrokesDrawing {
   readonly title: string;
   readonly panel: Panel;

@@ -68,10 +68,10 @@ export function shownTime(time_s: number): string {
   return `${roundedText(time_s)} s`;
 }
 
-/** About three figures: none behind the point from 100 up, one from 10 down to, two below 10; bare zeros are dropped. */
+/** Three figures: none behind the point from 100 up, one from 10, two from 1, three below; bare zeros are dropped. */
 export function roundedText(value: number): string {
   if (!Number.isFinite(value)) return '?';
-  const digits = Math.abs(value) >= 99.95 ? 0 : Math.abs(value) >= 9.995 ? 1 : 2;
+  const digits = Math.abs(value) >= 99.95 ? 0 : Math.abs(value) >= 9.995 ? 1 : Math.abs(value) >= 0.9995 ? 2 : 3;
   const text = value.toFixed(digits);
   const short = digits > 0 ? text.replace(/\.?0+$/, '') : text;
   return short === '-0' ? '0' : short;

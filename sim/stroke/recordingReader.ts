@@ -122,7 +122,7 @@ function headerWarnings(lines: LineReader, file: string): Warning[] {
   }
   if (lines.ignored.length > 0) {
     const shown = lines.ignored.slice(0, 10).map((name) => `"${name.slice(0, 40)}"`).join(', ');
-    warnings.push({ code: 'column-ignored', text: `${file}: column(s) ${shown} mean nothing here; ignored`, place: { file, row: 1 } });
+    warnings.push({ code: 'column-ignored', text: `${file}: what stands under ${shown} means nothing here and is left out`, place: { file, row: 1 } });
   }
   return warnings;
 }

@@ -1,3 +1,4 @@
+import { counted } from '../base/counted.ts';
 import { CrosscoatError, type ErrorCode, type Warning } from '../base/errors.ts';
 import { fluidShare } from '../base/trigger.ts';
 import type { Path } from './path.ts';
@@ -86,14 +87,14 @@ export class RecordingRows {
     if (this.duplicates > 0) {
       found.push({
         code: 'row-dropped',
-        text: `${this.file}: ${this.duplicates} row(s) repeat the row before them, time and pose; dropped`,
+        text: `${this.file}: ${counted(this.duplicates, 'row')} with the time and pose of the row before; left out`,
         place: { file: this.file, row: this.firstDuplicate },
       });
     }
     if (this.steep > 0) {
       found.push({
         code: 'model-limit',
-        text: `${this.file}: ${this.steep} row(s) spray more than 85 deg off square; the trigger is taken as off there`,
+        text: `${this.file}: ${counted(this.steep, 'row')} with the gun more than 85 deg off square and the fluid on; the trigger is taken as off there`,
         place: { file: this.file, row: this.firstSteep },
       });
     }

@@ -82,6 +82,6 @@ export class CsvLines implements LineReader {
     const value = column.quantity === 'trigger' ? triggerValue(field) : plainNumber(field);
     if (Number.isFinite(value)) return value * column.scale;
     const wanted = column.quantity === 'trigger' ? 'a number from 0 to 1, or off, air or spray' : 'a finite number with a decimal point';
-    throw new CrosscoatError('range', `${this.file}: row ${this.row}, column ${column.name}: "${field.slice(0, 40)}" is not ${wanted}`, { file: this.file, row: this.row, column: column.name ?? '' });
+    throw new CrosscoatError('range', `${this.file}: row ${this.row}, column ${column.name}: "${field.slice(0, 40)}" is not ${wanted}; mend the value or take the row out`, { file: this.file, row: this.row, column: column.name ?? '' });
   }
 }

@@ -92,6 +92,6 @@ export class TrajectoryLines implements LineReader {
     const value = i === FIELDS.length ? triggerValue(field) : plainNumber(field);
     if (Number.isFinite(value)) return value;
     const column = FIELDS[i] ?? 'trigger';
-    throw new CrosscoatError('range', `${this.file}: row ${this.line}, column ${column}: "${field.slice(0, 40)}" is not a finite number${column === 'trigger' ? ', off, air or spray' : ''}`, { file: this.file, row: this.line, column });
+    throw new CrosscoatError('range', `${this.file}: row ${this.line}, column ${column}: "${field.slice(0, 40)}" is not a finite number${column === 'trigger' ? ', off, air or spray' : ''}; mend the value or take the row out`, { file: this.file, row: this.line, column });
   }
 }

@@ -1,3 +1,4 @@
+import { counted } from '../base/counted.ts';
 import type { Warning } from '../base/errors.ts';
 import { fluidShare } from '../base/trigger.ts';
 import { aimOf, type Path, poseOfRow } from './path.ts';
@@ -59,10 +60,12 @@ function travel_m(path: Path, run: TriggerRun): number {
 
 function chatterWarning(bridged: number, dropped: number): Warning[] {
   if (bridged + dropped === 0) return [];
+  const held = bridged === 0 ? [] : [`${counted(bridged, 'gap')} under 60 ms taken as held`];
+  const brief = dropped === 0 ? [] : [`${counted(dropped, 'opening')} under 60 ms and 10 mm not counted as a stroke`];
   return [
     {
       code: 'trigger-chatter',
-      text: `The trigger chattered: ${bridged} gap(s) under 60 ms taken as held, ${dropped} opening(s) under 60 ms and 10 mm not counted as strokes`,
+      text: `The trigger chattered: ${[...held, ...brief].join(', ')}`,
       place: {},
     },
   ];

@@ -1,8 +1,17 @@
 import type { Job } from '../../sim/index.ts';
 
-/** The coat asked for; without one, all of the job's coats or its first. An unknown id is found out by the run. */
-export function chosenCoats(job: Job, asked: string | undefined, otherwise: 'all' | 'first'): string[] {
+/** The coat asked for; without one, all of the job's coats. An unknown id is found out by the run. */
+export function chosenCoats(job: Job, asked: string | undefined): string[] {
+  return asked === undefined ? job.coats.map(({ id }) => id) : [asked];
+}
+
+/**
+ * The coat that strokes given beside a job lay: the one asked for, else the job's only coat that a
+ * recording lays already (another session of the same coat), else its first.
+ */
+export function recordedCoat(job: Job, asked: string | undefined): string[] {
   if (asked !== undefined) return [asked];
-  const ids = job.coats.map(({ id }) => id);
-  return otherwise === 'all' ? ids : ids.slice(0, 1);
+  const laidByHand = job.coats.filter(({ recording }) => recording !== undefined);
+  const [coat] = laidByHand.length === 1 ? laidByHand : job.coats;
+  return coat === undefined ? [] : [coat.id];
 }

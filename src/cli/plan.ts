@@ -17,7 +17,7 @@ export interface PlanOptions {
 export async function plan(io: Io, jobPath: string, options: PlanOptions): Promise<number> {
   const { job, warnings } = await readJob(io, jobPath);
   const steady = steadyJob(job);
-  const coats = chosenCoats(job, options.coat, 'all').map((id) => {
+  const coats = chosenCoats(job, options.coat).map((id) => {
     const setting = settleCoat(steady, id);
     return { setting, strokes: strokesOf(setting, null) };
   });

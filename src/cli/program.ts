@@ -54,7 +54,7 @@ function addSpray(program: Command, io: Io, finish: (code: number) => void): voi
     .command('spray')
     .description("lay a job's coats and judge the film")
     .argument('<job>', 'job file (JSON), or - for standard input')
-    .option('--strokes <file>', 'recorded strokes (CSV or trajectory text) that lay the coat in place of its plan; the first coat unless --coat is given')
+    .option('--strokes <file>', 'recorded strokes (CSV or trajectory text) that lay the coat in place of its plan; without --coat the one coat that a recording lays already, else the first')
     .option('--coat <id>', 'only this coat')
     .option('--cell <size>', "side of a grid cell, 1mm to 10mm, in place of the job's")
     .option('--map <file>', 'write the film map, PNG')

@@ -1,6 +1,6 @@
 import { reportJson, reportText, runJob, type CoatResult, type Job, type Recording, type UnitSystem } from '../../sim/index.ts';
 import { parseCell_mm } from './cellSize.ts';
-import { chosenCoats } from './chosenCoats.ts';
+import { chosenCoats, recordedCoat } from './chosenCoats.ts';
 import { EXIT } from './exitCodes.ts';
 import { writeDrawing, writeFilm, writeMap, type FieldName } from './filmFiles.ts';
 import type { Io } from './io.ts';
@@ -29,13 +29,13 @@ const GIVEN_RECORDING = 'strokes';
 export async function spray(io: Io, jobPath: string, options: SprayOptions): Promise<number> {
   const cell_mm = options.cell === undefined ? undefined : parseCell_mm(options.cell);
   const { job, warnings } = await readJob(io, jobPath);
-  const coatIds = chosenCoats(job, options.coat, options.strokes === undefined ? 'all' : 'first');
+  const coatIds = options.strokes === undefined ? chosenCoats(job, options.coat) : recordedCoat(job, options.coat);
   const recording = options.strokes === undefined ? null : await readStrokes(io, options.strokes);
   const results = run(io, recording === null ? job : laidByRecording(job, coatIds), coatIds, recording, cell_mm, options);
   const notes = await writeFiles(io, results, options);
   const reported = { name: job.name, seed: job.seed, warnings, curesTried: options.cures };
   if (options.json === true) {
-    await io.out(`${JSON.stringify(reportJson(results, reported), null, 2)}\n`);
+    await io.out(`${JSON.stringify({ ...reportJson(results, reported), notes }, null, 2)}\n`);
   } else {
     await io.out([reportText(results, reported, options.units), ...notes.map((note) => `${note}\n`)].join(''));
   }

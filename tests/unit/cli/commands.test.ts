@@ -39,9 +39,13 @@ describe('crosscoat', () => {
 
 describe('crosscoat demo', () => {
   it('prints the demo job, which reads back', async () => {
+    const { recordings: none, ...demo } = parseJob(demoJob()).job;
+    expect(none).toEqual([]);
     const { code, out } = await run(['demo']);
     expect(code).toBe(0);
-    expect(parseJob(out).job).toEqual(parseJob(demoJob()).job);
+    const { recordings, ...job } = parseJob(out).job;
+    expect(job).toEqual({ ...demo, coats: demo.coats.map((coat) => (coat.id === 'by-hand' ? { ...coat, recording: 'session' } : coat)) });
+    expect(recordings).toMatchObject([{ id: 'session', text: expect.stringMatching(/^t_s,x_mm/) as unknown }]);
     writeFileSync(demoPath, out);
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { erf } from '../../../sim/base/special.ts';
-import { dryShare, solidsAtImpact, solventKept } from '../../../sim/gun/drops.ts';
+import { dryDropShare, solventKept } from '../../../sim/gun/drops.ts';
 import { arrivalTable, transferEfficiency } from '../../../sim/gun/transfer.ts';
 import { plainSetUp } from '../../helpers/sprayCases.ts';
 
@@ -34,26 +34,26 @@ describe('what arrives', () => {
       for (let i = 0; i < count; i++) {
         const z = ((i + 0.5) / count) * 16 - 8;
         const drop_m = median * Math.exp(z * spread);
-        const solids = solidsAtImpact(0.12, solventKept(distance_m, drop_m, 5.6));
+        const solids = 0.12 / (0.12 + 0.88 * solventKept(distance_m, drop_m, 5.6));
         if (solids > 0.5) dry += (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * (16 / count);
       }
       // One step of the sum: 16/40000 × the normal density's 0.4.
-      expect(Math.abs(dryShare(setUp, distance_m) - dry)).toBeLessThan(1.6e-4);
+      expect(Math.abs(dryDropShare(setUp, distance_m) - dry)).toBeLessThan(1.6e-4);
     }
   });
 
   it('knows the ends: no solvent speed, drops all alike', () => {
     const still = { ...setUp, drops: { ...setUp.drops, solventSpeedRatio: 0 } };
-    expect(dryShare(still, 0.3)).toBe(0);
+    expect(dryDropShare(still, 0.3)).toBe(0);
     const alike = { ...setUp, drops: { ...setUp.drops, spreadRatio: 1 } };
-    expect(dryShare(alike, 0.1)).toBe(0);
-    expect(dryShare(alike, 1.2)).toBe(1);
+    expect(dryDropShare(alike, 0.1)).toBe(0);
+    expect(dryDropShare(alike, 1.2)).toBe(1);
   });
 
   it('above a third of solids asks for half the solvent lost, whatever is in the cup', () => {
-    const third = dryShare({ ...setUp, volumeSolidsFraction: 1 / 3 }, 0.2);
-    expect(dryShare({ ...setUp, volumeSolidsFraction: 0.6 }, 0.2)).toBeCloseTo(third, 12);
-    expect(dryShare({ ...setUp, volumeSolidsFraction: 0.25 }, 0.2)).toBeGreaterThan(0);
+    const third = dryDropShare({ ...setUp, volumeSolidsFraction: 1 / 3 }, 0.2);
+    expect(dryDropShare({ ...setUp, volumeSolidsFraction: 0.6 }, 0.2)).toBeCloseTo(third, 12);
+    expect(dryDropShare({ ...setUp, volumeSolidsFraction: 0.25 }, 0.2)).toBeGreaterThan(0);
     expect(third).toBeLessThan(1);
   });
 
@@ -61,6 +61,6 @@ describe('what arrives', () => {
     const table = arrivalTable(setUp);
     expect(table.start_m + table.step_m * (table.transferFraction.length - 1)).toBeCloseTo(1.2, 12);
     expect(table.solventKeptFraction[180]).toBeCloseTo(0.6984, 4);
-    expect(table.dryFraction[180]).toBe(dryShare(setUp, 0.02 + 180 * 0.001));
+    expect(table.dryFraction[180]).toBe(dryDropShare(setUp, 0.02 + 180 * 0.001));
   });
 });

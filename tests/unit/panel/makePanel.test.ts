@@ -83,7 +83,7 @@ describe('makePanel on a bad outline', () => {
     ['outline-two-paths', 'geometry', '/outline', 'has 2 subpaths; give one closed subpath'],
     ['outline-no-path', 'geometry', '/outline', 'path_mm cannot be read'],
     ['outline-flat', 'geometry', '/outline', 'encloses no area (its corners lie on a line)'],
-    ['outline-two-corners', 'geometry', '/outline', '2 distinct corner(s) enclose nothing; give at least 3'],
+    ['outline-two-corners', 'geometry', '/outline', '2 distinct corners cannot enclose anything; give at least 3'],
     ['outline-huge', 'limit', '/outline', 'is 30000 mm long, more than 20000 mm'],
     ['hole-outside', 'geometry', '/holes/0', 'lies outside the outline'],
     ['hole-over-edge', 'geometry', '/holes/0', 'meets /part/panels/0/outline at (600, '],
