@@ -20,6 +20,8 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
   const who = strokeWords(cause.strokes);
   const found = figure(cause, cause.found, system);
   switch (cause.kind) {
+    case 'missing-stroke':
+      return `${who} of the plan ${cause.strokes.length === 1 ? 'was' : 'were'} not sprayed`;
     case 'stop':
       return `${who} stood still${found === '' ? '' : ` for ${found}`} with the fluid on`;
     case 'speed':
@@ -45,7 +47,7 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
     case 'set-up':
       return 'the gun set-up: no way of moving this fan keeps the film inside the limits';
     case 'unknown':
-      return `no single cause can be named: several small departures add up in ${who}`;
+      return cause.strokes.length === 0 ? 'no stroke laid film there' : `no single cause can be named; ${who} ${cause.strokes.length === 1 ? 'reaches' : 'reach'} it`;
   }
 }
 

@@ -21,6 +21,8 @@ export function cureText(fault: Fault, target: Target, system: UnitSystem): stri
 /** A change as a condition: `with no stop in stroke 5`. */
 export function changeText(change: Change, system: UnitSystem): string {
   switch (change.kind) {
+    case 'add-strokes':
+      return `with ${strokeWords(change.strokes)} of the plan sprayed too`;
     case 'no-stops':
       return `with no stop in ${strokeWords(change.strokes)}`;
     case 'even-speed':

@@ -10,6 +10,8 @@ export function candidateChanges(fault: Fault, setting: CoatSetting, travel: Coa
   const strokes = [...cause.strokes].sort((a, b) => a - b);
   const chief = travel.strokes[cause.strokes[0] ?? -1];
   switch (cause.kind) {
+    case 'missing-stroke':
+      return [{ kind: 'add-strokes', strokes }];
     case 'stop':
       return chief === undefined ? [] : [{ kind: 'no-stops', strokes }, evenSpeed(strokes, chief)];
     case 'speed':

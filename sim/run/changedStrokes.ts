@@ -77,7 +77,7 @@ function corrected(setting: CoatSetting, strokes: CoatStrokes, habit: Habit, cho
  * A gun made square is carried parallel to the panel, so it also keeps the meant distance. A
  * moved stroke without a neighbour before it goes to its meant line.
  */
-export function changedStrokes(setting: CoatSetting, strokes: CoatStrokes, change: Change): Travel {
+export function changedStrokes(setting: CoatSetting, strokes: CoatStrokes, change: Exclude<Change, { kind: 'add-strokes' }>): Travel {
   switch (change.kind) {
     case 'plan': {
       const planned = planOf(setting, changedPlan(setting.plan, change));

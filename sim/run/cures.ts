@@ -7,7 +7,8 @@ import { findZones } from '../verdict/zones.ts';
 import { candidateChanges } from './candidates.ts';
 import { changedStrokes } from './changedStrokes.ts';
 import { type LayOptions, layCoat } from './lay.ts';
-import { relayStrokes } from './relay.ts';
+import { strokesOfPlan } from './missingStrokes.ts';
+import { addStrokes, relayStrokes } from './relay.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 import { stopIfAsked } from './stop.ts';
 import { tunedSpeed } from './tunedSpeed.ts';
@@ -94,10 +95,14 @@ export function tryCures(
 }
 
 function outcomeWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: Change, options: Pick<LayOptions, 'shouldStop'>): Outcome {
-  const travel = changedStrokes(setting, strokes, change);
-  const after =
-    change.kind === 'plan' ? layCoat(setting, travel, options).film : relayStrokes(setting, film, strokes, travel, change.strokes, options);
+  const after = filmWithChange(setting, strokes, film, change, options);
   return outcomeOf(setting, after, findZones(after, setting.panelGrid, setting.target).zones);
+}
+
+function filmWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: Change, options: Pick<LayOptions, 'shouldStop'>): Film {
+  if (change.kind === 'add-strokes') return addStrokes(setting, film, strokesOfPlan(setting, change.strokes), options);
+  const travel = changedStrokes(setting, strokes, change);
+  return change.kind === 'plan' ? layCoat(setting, travel, options).film : relayStrokes(setting, film, strokes, travel, change.strokes, options);
 }
 
 function outcomeOf(setting: CoatSetting, film: Film, zones: readonly Zone[]): Outcome {

@@ -54,7 +54,9 @@ function dropDoubts({ target, setUp }: Omit<CoatSetting, 'warnings'>, pointer: s
 /** What is doubtful about strokes that were recorded or wandered: distance outside the fan's range, strokes beside the panel. */
 export function strokeDoubts(setting: CoatSetting, measures: readonly StrokeMeasures[]): Warning[] {
   const [near, far] = setting.setUp.distanceRange_m;
-  const outside = measures.filter(({ distance }) => distance.low_m < near || distance.high_m > far);
+  // A plan that stands outside has been doubted already.
+  const isTold = setting.plan.distance_m < near || setting.plan.distance_m > far;
+  const outside = isTold ? [] : measures.filter(({ distance }) => distance.low_m < near || distance.high_m > far);
   const beside = measures.filter((stroke) => isBeside(setting, stroke));
   const warnings: Warning[] = [];
   const [firstOutside] = outside;

@@ -5,6 +5,7 @@ import type { Cause, FaultKind, Zone } from '../verdict/verdict.ts';
 import { correctedByHabit, isAsPlanned, plannedStrokes } from './changedStrokes.ts';
 import { type Habit, HABITS } from './habits.ts';
 import { handCause } from './handCause.ts';
+import { MissingStrokes } from './missingStrokes.ts';
 import { filmsAtPlaces, type PlaceFilms, valuesAt } from './placeFilms.ts';
 import { changedPlan, type PlanTrial, planTrials } from './planTrials.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
@@ -43,11 +44,14 @@ export function explainZones(setting: CoatSetting, strokes: CoatStrokes, zones: 
   const byHand = isAsPlanned(setting, strokes) ? new Map<Habit, PlaceFilms>() : habitFilms(setting, strokes, sites, found);
   const asPlanned = byHand.size === 0 ? found : filmsAtPlaces(setting, plannedStrokes(setting, setting.plan), sites.places_m);
   const planned = new PlannedFilms(setting, sites);
+  const missing = new MissingStrokes(setting, strokes, sites.places_m);
   return ordered.map((zone, i) => {
     if (i >= sites.zones.length) return { zone, cause: unknownCause([]) };
     const range: Range = [sites.start[i] as number, sites.start[i + 1] as number];
+    const byHabit = causeInHand(zone, range, setting, strokes, found, byHand);
     const cause =
-      causeInHand(zone, range, setting, strokes, found, byHand) ??
+      missing.causeOf(zone, range, found, byHabit?.explains ?? 0) ??
+      byHabit ??
       causeInPlan(zone, range, setting, found, asPlanned, planned) ??
       unknownCause(strokesAt(found, range));
     return { zone, cause };

@@ -2,6 +2,7 @@ import type { Deposit } from '../deposit/deposit.ts';
 import { emptyDeposit } from '../deposit/emptyDeposit.ts';
 import { layPath } from '../deposit/layPath.ts';
 import type { Film } from '../film/film.ts';
+import type { Stroke } from '../stroke/stroke.ts';
 import { stopIfAsked } from './stop.ts';
 import { layCoat, type LayOptions, type Travel } from './lay.ts';
 import type { CoatSetting } from './result.ts';
@@ -35,16 +36,31 @@ export function relayStrokes(
   };
 }
 
+/** The film with some further strokes laid on it; `passes` stay those of `film`. */
+export function addStrokes(setting: CoatSetting, film: Film, further: Travel, options: Pick<LayOptions, 'shouldStop'>): Film {
+  const on = emptyDeposit(setting.panelGrid.grid);
+  layEach(setting, on, further, further.strokes, options);
+  const none = new Float32Array(film.wet_m.length);
+  return {
+    ...film,
+    wet_m: exchanged(film.wet_m, none, on.wet_m),
+    dry_m: exchanged(film.dry_m, none, on.solids_m),
+    arrivedDry_m: exchanged(film.arrivedDry_m, none, on.arrivedDry_m),
+  };
+}
+
 function layAlone(setting: CoatSetting, travel: Travel, chosen: readonly number[], options: Pick<LayOptions, 'shouldStop'>): Deposit {
-  const { panelGrid, spray } = setting;
-  const deposit = emptyDeposit(panelGrid.grid);
-  for (const index of chosen) {
-    const stroke = travel.strokes[index];
-    if (stroke === undefined) continue;
-    stopIfAsked(options.shouldStop);
-    layPath({ deposit, panelGrid, spray, ...strokeAlone(travel.path, stroke, spray.triggerLag_s) });
-  }
+  const deposit = emptyDeposit(setting.panelGrid.grid);
+  const strokes = chosen.map((index) => travel.strokes[index]).filter((stroke): stroke is Stroke => stroke !== undefined);
+  layEach(setting, deposit, travel, strokes, options);
   return deposit;
+}
+
+function layEach({ panelGrid, spray }: CoatSetting, deposit: Deposit, { path }: Travel, strokes: readonly Stroke[], options: Pick<LayOptions, 'shouldStop'>): void {
+  for (const stroke of strokes) {
+    stopIfAsked(options.shouldStop);
+    layPath({ deposit, panelGrid, spray, ...strokeAlone(path, stroke, spray.triggerLag_s) });
+  }
 }
 
 /** `film - off + on`, never below zero. */

@@ -23,11 +23,13 @@ export function isLocal(kind: CauseKind): boolean {
 
 /**
  * How bad a zone is, for the order of the list: area times how far past the limit, as a share of
- * the target (film faults) or of the film (dry spray), m².
+ * the target (film faults) or of the film (dry spray), m². A holiday counts from the thin lap's limit,
+ * so that a bare place goes before a thin one of its size.
  */
-export function severity_m2(zone: Zone, target: Target): number {
-  const unit = zone.kind === 'dry-spray' ? 1 : target.thickness_m;
-  return (zone.area_m2 * Math.max(0, zone.margin)) / unit;
+export function severity_m2({ kind, area_m2, worst, margin }: Zone, target: Target): number {
+  if (kind === 'dry-spray') return area_m2 * Math.max(0, margin);
+  const past_m = kind === 'holiday' ? target.minFraction * target.thickness_m - worst : margin;
+  return (area_m2 * Math.max(0, past_m)) / target.thickness_m;
 }
 
 /**

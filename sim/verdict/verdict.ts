@@ -1,5 +1,6 @@
 import type { Warning } from '../base/errors.ts';
 
+/** The faults judged so far, with the trade's meanings. */
 export type FaultKind = 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
 
 /** A connected region of one fault. */
@@ -20,7 +21,10 @@ export interface Zone {
   readonly cells: Uint32Array;
 }
 
+/** What a fault can come from: a habit of the hand, the plan, the set-up, or nothing that can be named. */
 export type CauseKind =
+  /** A stroke of the plan was not sprayed; `strokes` are then the plan's. */
+  | 'missing-stroke'
   | 'stop'
   | 'speed'
   | 'distance'
@@ -59,6 +63,8 @@ export type Change =
   | { readonly kind: 'square-gun'; readonly strokes: readonly number[] }
   | { readonly kind: 'move-strokes'; readonly strokes: readonly number[]; readonly overlapFraction: number }
   | { readonly kind: 'trigger-past-edge'; readonly strokes: readonly number[]; readonly lead_m: number }
+  /** Strokes of the plan laid as well; indices of the plan. */
+  | { readonly kind: 'add-strokes'; readonly strokes: readonly number[] }
   | { readonly kind: 'plan'; readonly overlapFraction?: number; readonly speed_m_s?: number; readonly distance_m?: number; readonly firstStroke_m?: number; readonly lead_m?: number };
 
 /** A cure that the model has tried by running the whole coat again with the change. */
@@ -94,6 +100,7 @@ export interface FilmFigures {
   readonly cv: number;
 }
 
+/** A coat judged against its target. */
 export interface Verdict {
   readonly wet: FilmFigures;
   readonly dry: FilmFigures;

@@ -48,7 +48,7 @@ describe('causeText', () => {
     ["The plan itself: its mean film is not the target's: 88 µm, 50 µm was meant.", { kind: 'plan-film', strokes: [], found: 88e-6, meant: 50e-6, unit: 'm' }, 'heavy-spot'],
     ['The plan itself: a gun at 310 mm lets the drops dry too far; 200 mm does better.', { kind: 'plan-distance', strokes: [], found: 0.31, meant: 0.2, unit: 'm' }, 'dry-spray'],
     ['The gun set-up: no way of moving this fan keeps the film inside the limits.', { kind: 'set-up', strokes: [], found: NaN, meant: NaN, unit: '' }, 'dry-spray'],
-    ['No single cause can be named: several small departures add up in strokes 1, 2 and 3.', { kind: 'unknown', strokes: [0, 1, 2], found: NaN, meant: NaN, unit: '', explains: 0 }, 'thin-lap'],
+    ['No single cause can be named; strokes 1, 2 and 3 reach it.', { kind: 'unknown', strokes: [0, 1, 2], found: NaN, meant: NaN, unit: '', explains: 0 }, 'thin-lap'],
   ])('%s', (expected, cause, kind) => {
     expect(text(cause, kind)).toBe(expected);
   });
