@@ -1,4 +1,5 @@
 import type { Warning } from '../base/errors.ts';
+import { wetFromDry } from '../film/arithmetic.ts';
 import { fanWidth_m } from './fan.ts';
 import type { CoatSetting } from './result.ts';
 import type { StrokeMeasures } from '../stroke/stroke.ts';
@@ -38,8 +39,7 @@ function distanceDoubts({ setUp, plan }: Omit<CoatSetting, 'warnings'>, pointer:
 
 /** A film thinner than one drop is no film: the drops lie apart, and the model does not see them. */
 function dropDoubts({ target, setUp }: Omit<CoatSetting, 'warnings'>, pointer: string): Warning[] {
-  const solids = target.film === 'dry' ? setUp.volumeSolidsFraction : 1;
-  const wet_m = target.thickness_m / solids;
+  const wet_m = target.film === 'dry' ? wetFromDry(target.thickness_m, setUp.volumeSolidsFraction) : target.thickness_m;
   const drop_m = setUp.drops.meanDiameter_m;
   if (wet_m >= drop_m) return [];
   return [
