@@ -2,6 +2,9 @@ import type { Cause, Fault, FaultKind } from '../verdict/verdict.ts';
 import { shown, shownAngle, shownPercent, shownTime, type UnitSystem } from './units.ts';
 import { capitalised, strokeWords } from './words.ts';
 
+/** A film below this is none: a tenth of a micrometre is less than any drop leaves. */
+const NO_FILM_m = 1e-7;
+
 /**
  * A cause in one sentence: which strokes, what was found there, what was meant. Strokes are
  * numbered from 1. Where the model names no cause, it says so.
@@ -21,7 +24,7 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
   const found = figure(cause, cause.found, system);
   switch (cause.kind) {
     case 'missing-stroke':
-      return `${who} of the plan ${cause.strokes.length === 1 ? 'was' : 'were'} not sprayed`;
+      return `${who} of the plan ${cause.strokes.length === 1 ? 'was' : 'were'} not sprayed${cause.found > 0 ? ' all along' : ''}`;
     case 'stop':
       return `${who} stood still${found === '' ? '' : ` for ${found}`} with the fluid on`;
     case 'speed':
@@ -36,6 +39,8 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
       return `the trigger of ${who} worked ${edgePlace(cause, system)}${edgeMeant(cause, system)}`;
     case 'edge':
       return `the edge is not filled by ${who}${edgeLines(cause, system)}`;
+    case 'plan-edge':
+      return `the plan itself: the edge is not filled${planEdge(cause, system)}`;
     case 'plan-lead':
       return `the plan itself: the fluid comes on and goes off ${found === '' ? 'too near' : `${found} past`} the edge${wanted(cause, system)}`;
     case 'plan-overlap':
@@ -47,8 +52,14 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
     case 'set-up':
       return 'the gun set-up: no way of moving this fan keeps the film inside the limits';
     case 'unknown':
-      return cause.strokes.length === 0 ? 'no stroke laid film there' : `no single cause can be named; ${who} ${cause.strokes.length === 1 ? 'reaches' : 'reach'} it`;
+      return unknownClause(cause);
   }
+}
+
+/** Says no more than is known: nothing sprayed there, nothing found, or nothing sought. */
+function unknownClause({ strokes, found }: Cause): string {
+  if (strokes.length > 0) return `no single cause is found; ${strokeWords(strokes)} ${strokes.length === 1 ? 'reaches' : 'reach'} it`;
+  return found <= NO_FILM_m ? 'no stroke laid film there' : 'no cause was sought: worse zones went before it';
 }
 
 /** `: 0.5 m/s, 0.3 m/s was meant`, without what has no figure. */
@@ -103,7 +114,17 @@ function edgeMeant({ meant, unit }: Cause, system: UnitSystem): string {
 
 /** A stroke's line is positive inside the panel's edge and negative outside it. */
 function edgeLines({ found, meant }: Cause, system: UnitSystem): string {
-  const place = (inward_m: number) =>
-    Math.abs(inward_m) < 5e-4 ? 'on the edge' : `${shown(Math.abs(inward_m), 'length', system)} ${inward_m < 0 ? 'outside' : 'inside'} it`;
-  return Number.isFinite(found) ? `: its line runs ${place(found)}, ${place(meant)} was meant` : '';
+  if (!Number.isFinite(found)) return '';
+  const wasMeant = Number.isFinite(meant) ? `, ${edgeLine(meant, system)} was meant` : '';
+  return `: its line runs ${edgeLine(found, system)}${wasMeant}`;
+}
+
+function planEdge({ found, meant }: Cause, system: UnitSystem): string {
+  if (!Number.isFinite(found)) return '';
+  return `, its first line runs ${edgeLine(found, system)}${Number.isFinite(meant) ? `; ${edgeLine(meant, system)} does better` : ''}`;
+}
+
+function edgeLine(inward_m: number, system: UnitSystem): string {
+  if (Math.abs(inward_m) < 5e-4) return 'on the edge';
+  return `${shown(Math.abs(inward_m), 'length', system)} ${inward_m < 0 ? 'outside' : 'inside'} it`;
 }

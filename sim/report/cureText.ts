@@ -22,7 +22,7 @@ export function cureText(fault: Fault, target: Target, system: UnitSystem): stri
 export function changeText(change: Change, system: UnitSystem): string {
   switch (change.kind) {
     case 'add-strokes':
-      return `with ${strokeWords(change.strokes)} of the plan sprayed too`;
+      return `with ${strokeWords(change.strokes)} of the plan sprayed`;
     case 'no-stops':
       return `with no stop in ${strokeWords(change.strokes)}`;
     case 'even-speed':
@@ -32,12 +32,19 @@ export function changeText(change: Change, system: UnitSystem): string {
     case 'square-gun':
       return `with the gun square to the panel in ${strokeWords(change.strokes)}`;
     case 'move-strokes':
-      return `with ${shownPercent(change.overlapFraction)} overlap at ${strokeWords(change.strokes)}`;
+      return `with ${listed(placings(change))}`;
     case 'trigger-past-edge':
       return `with the fluid on and off ${shown(change.lead_m, 'length', system)} past the edge in ${strokeWords(change.strokes)}`;
     case 'plan':
       return `with the plan at ${listed(planParts(change, system))}`;
   }
+}
+
+/** Strokes put on their planned lines, and strokes that lap the one before. */
+function placings({ strokes, overlapFraction, anchored = [] }: Extract<Change, { kind: 'move-strokes' }>): string[] {
+  const onLine = anchored.length === 0 ? [] : [`${strokeWords(anchored)} on ${anchored.length === 1 ? 'its planned line' : 'their planned lines'}`];
+  const lapped = strokes.filter((index) => !anchored.includes(index));
+  return lapped.length === 0 && onLine.length > 0 ? onLine : [...onLine, `${shownPercent(overlapFraction)} overlap at ${strokeWords(lapped)}`];
 }
 
 function planParts(change: Extract<Change, { kind: 'plan' }>, system: UnitSystem): string[] {

@@ -1,6 +1,6 @@
 import type { Stroke } from '../stroke/stroke.ts';
 import type { Change, Fault } from '../verdict/verdict.ts';
-import { isAsPlanned, meantLead_m } from './changedStrokes.ts';
+import { anchoredOf, meantLead_m } from './changedStrokes.ts';
 import { planTrials, type PlanCause } from './planTrials.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 
@@ -21,15 +21,16 @@ export function candidateChanges(fault: Fault, setting: CoatSetting, travel: Coa
     case 'angle':
       return chief === undefined ? [] : [{ kind: 'square-gun', strokes }, evenDistance(strokes, chief)];
     case 'overlap':
-      return chief === undefined ? [] : [moveStrokes(strokes, chief, setting), moveStrokes(onward(chief, travel), chief, setting)];
+      return chief === undefined ? [] : [strokes, onward(chief, travel)].map((moved) => moveStrokes(moved, chief, setting, travel));
     case 'trigger':
       return [{ kind: 'trigger-past-edge', strokes, lead_m: meantLead_m(setting) }];
     case 'edge':
-      return edgeChanges(chief, fault, setting, travel);
+      return edgeChanges(chief, setting, travel);
     case 'plan-overlap':
     case 'plan-film':
     case 'plan-distance':
     case 'plan-lead':
+    case 'plan-edge':
       return planChanges(cause.kind, fault, setting);
     case 'set-up':
     case 'unknown':
@@ -37,10 +38,10 @@ export function candidateChanges(fault: Fault, setting: CoatSetting, travel: Coa
   }
 }
 
-/** Of a plan that leaves the edge, another plan; of a hand that left its line, the meant lines. */
-function edgeChanges(chief: Stroke | undefined, fault: Fault, setting: CoatSetting, travel: CoatStrokes): Change[] {
-  if (chief === undefined || isAsPlanned(setting, travel)) return planChanges('edge', fault, setting);
-  return [moveStrokes([chief.index], chief, setting), moveStrokes(wholePass(chief, travel), chief, setting)];
+/** The stroke that left its line goes back, alone or with its whole pass. */
+function edgeChanges(chief: Stroke | undefined, setting: CoatSetting, travel: CoatStrokes): Change[] {
+  if (chief === undefined) return [];
+  return [[chief.index], wholePass(chief, travel)].map((strokes) => moveStrokes(strokes, chief, setting, travel));
 }
 
 /** A stroke and those after it in its pass: they followed it, so they move with it. */
@@ -56,7 +57,7 @@ function planChanges(name: PlanCause, fault: Fault, setting: CoatSetting): Chang
   const trials = planTrials(setting, fault.kind === 'dry-spray');
   const first = trials.filter((trial) => trial.name === name);
   const rest = trials.filter((trial) => trial.name !== name);
-  return [...first, ...(name === 'edge' || name === 'plan-lead' ? [] : rest)].map((trial) => trial.change);
+  return [...first, ...(name === 'plan-edge' || name === 'plan-lead' ? [] : rest)].map((trial) => trial.change);
 }
 
 function evenSpeed(strokes: readonly number[], { meant }: Stroke): Change {
@@ -67,7 +68,8 @@ function evenDistance(strokes: readonly number[], { meant }: Stroke): Change {
   return { kind: 'even-distance', strokes, distance_m: meant.distance_m };
 }
 
-function moveStrokes(strokes: readonly number[], { meant }: Stroke, { plan }: CoatSetting): Change {
+function moveStrokes(strokes: readonly number[], { meant }: Stroke, { plan }: CoatSetting, travel: CoatStrokes): Change {
   const overlapFraction = Number.isFinite(meant.overlapFraction) ? meant.overlapFraction : plan.overlapFraction;
-  return { kind: 'move-strokes', strokes, overlapFraction };
+  const anchored = anchoredOf(travel, strokes).filter((index) => travel.strokes[index]?.meant.source === 'plan');
+  return { kind: 'move-strokes', strokes, overlapFraction, ...(anchored.length === 0 ? {} : { anchored }) };
 }

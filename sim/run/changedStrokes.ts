@@ -106,9 +106,14 @@ function carriedParallel(strokes: CoatStrokes, chosen: readonly number[]): Trave
   return eachAsMeant(squareGun(strokes, chosen), chosen, (meant) => meant.distance_m, evenDistance);
 }
 
+/** Those of the chosen strokes that lap no stroke laid before them, and so go to their meant lines when moved. */
+export function anchoredOf(strokes: CoatStrokes, chosen: readonly number[]): number[] {
+  return chosen.filter((index) => strokes.measures[index]?.overlap === null);
+}
+
 /** Strokes that begin a pass go to their meant lines, the others lap their neighbours as given. */
 function placed(setting: CoatSetting, strokes: CoatStrokes, chosen: readonly number[], overlapFraction: number): Travel {
-  const first = chosen.filter((index) => strokes.measures[index]?.overlap === null);
+  const first = anchoredOf(strokes, chosen);
   const anchored = anchoredStrokes(strokes, first, setting.setUp.triggerLag_s);
   const others = chosen.filter((index) => !first.includes(index));
   return moveStrokes(anchored, others, overlapFraction, fanWidthRatio(setting.setUp));

@@ -7,7 +7,7 @@ import { findZones } from '../verdict/zones.ts';
 import { candidateChanges } from './candidates.ts';
 import { changedStrokes } from './changedStrokes.ts';
 import { type LayOptions, layCoat } from './lay.ts';
-import { strokesOfPlan } from './missingStrokes.ts';
+import { missingStrokes } from './missingStrokes.ts';
 import { addStrokes, relayStrokes } from './relay.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 import { stopIfAsked } from './stop.ts';
@@ -100,7 +100,7 @@ function outcomeWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Fil
 }
 
 function filmWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: Change, options: Pick<LayOptions, 'shouldStop'>): Film {
-  if (change.kind === 'add-strokes') return addStrokes(setting, film, strokesOfPlan(setting, change.strokes), options);
+  if (change.kind === 'add-strokes') return addStrokes(setting, film, missingStrokes(setting, strokes, change.strokes), options);
   const travel = changedStrokes(setting, strokes, change);
   return change.kind === 'plan' ? layCoat(setting, travel, options).film : relayStrokes(setting, film, strokes, travel, change.strokes, options);
 }

@@ -31,7 +31,8 @@ interface Sites {
  *
  * At a few places of each zone the film is worked out again, stroke by stroke, with one habit of
  * the hand corrected at a time; the correction that takes the film nearest to the target, and
- * explains at least 35 % of the fault, is the cause. Where the planned coat would have been at
+ * explains at least 35 % of the fault, is the cause. Of a recorded coat the film is also worked out
+ * with the planned strokes laid that nobody sprayed. Where the planned coat would have been at
  * fault there too, the plan is judged in the same way: distance, mean film, edge, overlap. Where
  * nothing explains it, the cause is `unknown`.
  *
@@ -46,14 +47,14 @@ export function explainZones(setting: CoatSetting, strokes: CoatStrokes, zones: 
   const planned = new PlannedFilms(setting, sites);
   const missing = new MissingStrokes(setting, strokes, sites.places_m);
   return ordered.map((zone, i) => {
-    if (i >= sites.zones.length) return { zone, cause: unknownCause([]) };
+    if (i >= sites.zones.length) return { zone, cause: unknownCause([], NaN) };
     const range: Range = [sites.start[i] as number, sites.start[i + 1] as number];
     const byHabit = causeInHand(zone, range, setting, strokes, found, byHand);
     const cause =
-      missing.causeOf(zone, range, found, byHabit?.explains ?? 0) ??
+      missing.causeOf(zone, range, found, byHabit) ??
       byHabit ??
       causeInPlan(zone, range, setting, found, asPlanned, planned) ??
-      unknownCause(strokesAt(found, range));
+      unknownCause(strokesAt(found, range), found.wet_m[range[0]] as number);
     return { zone, cause };
   });
 }
@@ -128,8 +129,7 @@ function causeInPlan(
   const best = bestExplanation(zone.kind, plain, trials, target);
   if (best !== null) {
     const { found: was, meant, unit } = (tried.find(({ trial }) => trial.name === best.name) as TriedPlan).trial;
-    const strokes = best.name === 'edge' ? strokesAt(asPlanned, range).slice(0, 1) : [];
-    return { kind: best.name, strokes, found: was, meant, unit, explains: best.explains * (1 - handShare) };
+    return { kind: best.name, strokes: [], found: was, meant, unit, explains: best.explains * (1 - handShare) };
   }
   if (zone.kind !== 'dry-spray') return null;
   return { kind: 'set-up', strokes: [], found: NaN, meant: NaN, unit: '', explains: 1 - handShare };
@@ -174,6 +174,7 @@ function strokesAt(films: PlaceFilms, [first, last]: Range): number[] {
   return there.sort((a, b) => b[1] - a[1] || a[0] - b[0]).map(([stroke]) => stroke);
 }
 
-function unknownCause(strokes: readonly number[]): Cause {
-  return { kind: 'unknown', strokes, found: NaN, meant: NaN, unit: '', explains: 0 };
+/** @param film_m wet film at the worst place; NaN where no cause was sought. */
+function unknownCause(strokes: readonly number[], film_m: number): Cause {
+  return { kind: 'unknown', strokes, found: film_m, meant: NaN, unit: 'm', explains: 0 };
 }

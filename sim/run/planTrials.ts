@@ -8,7 +8,9 @@ import { fanWidth_m } from './fan.ts';
 import { flattestOverlap, overlapCv } from './flattestOverlap.ts';
 import type { CoatSetting } from './result.ts';
 
-export type PlanCause = 'plan-distance' | 'plan-film' | 'edge' | 'plan-lead' | 'plan-overlap';
+/** Causes that lie with the plan, each with a change of plan that may mend it. */
+export type PlanCause = 'plan-distance' | 'plan-film' | 'plan-edge' | 'plan-lead' | 'plan-overlap';
+/** A change of the plan's figures. */
 export type PlanChange = Extract<Change, { kind: 'plan' }>;
 
 /** A change of plan worth trying, with the figures that its cause would carry. */
@@ -123,7 +125,7 @@ function edgeTrial({ plan, setUp }: CoatSetting): PlanTrial | null {
     ...(needsLead ? { lead_m } : {}),
   };
   return needsFirst
-    ? { name: 'edge', change, found: insideBy_m, meant: 0, unit: 'm' }
+    ? { name: 'plan-edge', change, found: insideBy_m, meant: 0, unit: 'm' }
     : { name: 'plan-lead', change, found: short_m, meant: lead_m, unit: 'm' };
 }
 

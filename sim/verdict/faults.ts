@@ -9,6 +9,8 @@ export interface CausedZone {
 
 /** Causes that lie with the plan or the gun and so with no stroke in particular. */
 const GENERAL: ReadonlySet<CauseKind> = new Set([
+  'plan-edge',
+  'plan-lead',
   'plan-overlap',
   'plan-film',
   'plan-distance',

@@ -1,6 +1,9 @@
 import type { Warning } from '../base/errors.ts';
 
-/** The faults judged so far, with the trade's meanings. */
+/**
+ * The faults judged so far, with the trade's meanings: bare or nearly so, thin, too heavy (it may
+ * sag), and arrived too dry to flow out. One place has at most one film fault; dry spray may join it.
+ */
 export type FaultKind = 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
 
 /** A connected region of one fault. */
@@ -23,7 +26,10 @@ export interface Zone {
 
 /** What a fault can come from: a habit of the hand, the plan, the set-up, or nothing that can be named. */
 export type CauseKind =
-  /** A stroke of the plan was not sprayed; `strokes` are then the plan's. */
+  /**
+   * A stroke of the plan was not sprayed, or not all along its line. `strokes` are then indices of
+   * the plan, not of what was laid; `found` is the largest share of their lines that was sprayed.
+   */
   | 'missing-stroke'
   | 'stop'
   | 'speed'
@@ -31,8 +37,10 @@ export type CauseKind =
   | 'angle'
   | 'overlap'
   | 'trigger'
-  /** The first stroke's line stands off the panel's edge. */
+  /** A hand's outermost stroke ran off its line and leaves the edge thin. */
   | 'edge'
+  /** The plan's first line stands too far inside the edge. */
+  | 'plan-edge'
   /** The plan opens or closes the fluid too near the edge. */
   | 'plan-lead'
   | 'plan-overlap'
@@ -44,9 +52,9 @@ export type CauseKind =
 /** Why a fault is there: which strokes, what the hand did there, against what was meant. */
 export interface Cause {
   readonly kind: CauseKind;
-  /** 0-based stroke indices. */
+  /** 0-based indices of the strokes laid; of planned strokes for `missing-stroke`. The chief one first. */
   readonly strokes: readonly number[];
-  /** What was found and what was meant, SI; NaN where it has no single figure. */
+  /** What was found and what was meant, SI; NaN where it has no single figure. For `unknown` the wet film found, NaN where no cause was sought. */
   readonly found: number;
   readonly meant: number;
   /** Unit of `found` and `meant`: 'm', 'm/s', 's', 'rad', 'fraction', ''. */
@@ -61,9 +69,10 @@ export type Change =
   | { readonly kind: 'no-stops'; readonly strokes: readonly number[] }
   | { readonly kind: 'even-distance'; readonly strokes: readonly number[]; readonly distance_m: number }
   | { readonly kind: 'square-gun'; readonly strokes: readonly number[] }
-  | { readonly kind: 'move-strokes'; readonly strokes: readonly number[]; readonly overlapFraction: number }
+  /** `anchored`: those of the strokes that go to their planned lines, having no stroke before them to lap. */
+  | { readonly kind: 'move-strokes'; readonly strokes: readonly number[]; readonly overlapFraction: number; readonly anchored?: readonly number[] }
   | { readonly kind: 'trigger-past-edge'; readonly strokes: readonly number[]; readonly lead_m: number }
-  /** Strokes of the plan laid as well; indices of the plan. */
+  /** What was not sprayed of these strokes of the plan laid as well; indices of the plan. */
   | { readonly kind: 'add-strokes'; readonly strokes: readonly number[] }
   | { readonly kind: 'plan'; readonly overlapFraction?: number; readonly speed_m_s?: number; readonly distance_m?: number; readonly firstStroke_m?: number; readonly lead_m?: number };
 
@@ -100,7 +109,7 @@ export interface FilmFigures {
   readonly cv: number;
 }
 
-/** A coat judged against its target. */
+/** A coat judged against its target: film figures, faults with causes and cures, and doubts about the judgement. */
 export interface Verdict {
   readonly wet: FilmFigures;
   readonly dry: FilmFigures;

@@ -1,15 +1,15 @@
 import { effect } from '@preact/signals';
 import type { CanvasEvents, PanelCanvas } from '../canvas/scene.ts';
-import { chooseFault, chooseStroke, wantedPlace } from './choose.ts';
-import { panel } from './document.ts';
+import { chooseFault, chooseStroke, wantedPlace, wantedSight } from './choose.ts';
 import { problemOf } from './problem.ts';
 import { scene } from './scene.ts';
+import { putSection } from './sections.ts';
 import { state } from './state.ts';
 import { zoneOfKey } from './zones.ts';
 
 const events: CanvasEvents = {
   probe: (at_m) => (state.probe_m.value = at_m),
-  section: (line) => (state.sections.value = { ...state.sections.peek(), [panel.peek().id]: line }),
+  section: putSection,
   zone: (key) => chooseFault(zoneOfKey(key)),
   stroke: chooseStroke,
 };
@@ -33,13 +33,19 @@ export function mountCanvas(host: HTMLElement, ready: (canvas: PanelCanvas) => v
     }
     ready(canvas);
     const stopScene = effect(() => {
+      // Without a scene the drawing has no picture, or one of a job that is gone: bare paper instead.
+      host.classList.toggle('without-scene', scene.value === null);
       if (scene.value !== null) canvas.show(scene.value);
     });
     const stopPlace = effect(() => {
       const wanted = wantedPlace.value;
       if (wanted !== null) canvas.goTo(wanted.at_m, wanted.span_m);
     });
+    const stopSight = effect(() => {
+      if (wantedSight.value !== null) bringIntoSight(host);
+    });
     stop = () => {
+      stopSight();
       stopScene();
       stopPlace();
       canvas.destroy();
@@ -53,4 +59,17 @@ export function mountCanvas(host: HTMLElement, ready: (canvas: PanelCanvas) => v
     isGone = true;
     stop();
   };
+}
+
+/**
+ * Scrolls the panel's own column back to the canvas. On a narrow sheet the column does not scroll
+ * by itself, and the page stays: there the words that were just opened would leave the screen.
+ */
+function bringIntoSight(host: HTMLElement): void {
+  const column = host.closest('main');
+  if (column === null) return;
+  const [box, sight] = [host.getBoundingClientRect(), column.getBoundingClientRect()];
+  if (box.top >= sight.top && box.bottom <= sight.bottom) return;
+  const isCalm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  column.scrollBy({ top: box.top - sight.top, behavior: isCalm ? 'auto' : 'smooth' });
 }

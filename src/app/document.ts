@@ -1,5 +1,6 @@
 import { batch, computed } from '@preact/signals';
 import type { CoatSpec, Job, PanelSpec, SetUpSpec } from '../../sim/index.ts';
+import { forgetFilm } from './forgetFilm.ts';
 import { pathOf, valueAt } from './path.ts';
 import { state } from './state.ts';
 
@@ -26,6 +27,18 @@ export function changeJob(label: string, next: Job, key: string | null = null): 
   });
 }
 
+/** Puts another job in place of the one in hand, as a step that can be undone. Nothing of the old one's film stays. */
+export function replaceJob(label: string, next: Job): void {
+  batch(() => {
+    closeStep();
+    state.drafts.value = {};
+    state.past.value = [...state.past.peek(), { job: state.job.peek(), label, replaces: true as const }].slice(-HISTORY_STEPS);
+    state.future.value = [];
+    forgetFilm();
+    state.job.value = next;
+  });
+}
+
 /** Ends the step that typing keeps open, so that the next change is a step of its own. */
 export function closeStep(): void {
   openKey = null;
@@ -46,7 +59,8 @@ function move(from: typeof state.past, to: typeof state.past): void {
   closeStep();
   batch(() => {
     from.value = from.peek().slice(0, -1);
-    to.value = [...to.peek(), { job: state.job.peek(), label: step.label }];
+    to.value = [...to.peek(), { ...step, job: state.job.peek() }];
+    if (step.replaces === true) forgetFilm();
     dropMovedDrafts(step.job);
     state.job.value = step.job;
   });

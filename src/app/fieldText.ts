@@ -1,7 +1,7 @@
 import { closeStep, changeJob } from './document.ts';
 import { limitsAt } from './limits.ts';
 import { pointerOf, valueAt, withValueAt, type JobPath } from './path.ts';
-import { readTyped, typedText, unitOfKey } from './units.ts';
+import { kindOfKey, readTyped, typedText, unitOfKey } from './units.ts';
 import { state, type Draft } from './state.ts';
 import type { Job, UnitSystem } from '../../sim/index.ts';
 
@@ -39,14 +39,20 @@ function readNumber(job: Job, path: JobPath, text: string, system: UnitSystem): 
   const key = keyOf(path);
   const typed = readTyped(text, key, system);
   if ('problem' in typed) return typed;
-  const { low, high, whole } = limitsAt(job, path);
+  const { low, high, whole, description } = limitsAt(job, path);
   const unit = unitOfKey(key, system);
   if (!(typed.value >= low && typed.value <= high)) {
     const shown = (value: number): string => typedText(value, key, system);
-    return { problem: `${shown(typed.value)} ${unit} is outside ${shown(low)} to ${shown(high)} ${unit}`.replaceAll('  ', ' ') };
+    const limits = `${shown(typed.value)} ${unit} is outside ${shown(low)} to ${shown(high)} ${unit}`.replaceAll('  ', ' ').trim();
+    return { problem: `${limits}; give ${kindOfKey(key)} within these${meaningOf(description)}` };
   }
   if (whole && !Number.isInteger(typed.value)) return { problem: 'Give a whole number' };
   return typed;
+}
+
+/** What the schema says of the number, without the file's unit, which may not be the reader's. */
+function meaningOf(description: string): string {
+  return description === '' ? '' : ` (${description.replace(/, (?:mm|µm|ms|m\/s|mL\/min|deg)$/, '')})`;
 }
 
 /** Takes a keystroke: the text is kept as typed, and is the job's value as soon as it is one. */

@@ -1,9 +1,8 @@
-import { batch } from '@preact/signals';
 import { CrosscoatError, parseJob, serialiseJob, type Job } from '../../sim/index.ts';
 import { download } from '../storage/download.ts';
 import type { ExportKind } from '../worker/protocol.ts';
 import { demoWithSession } from './demo.ts';
-import { changeJob } from './document.ts';
+import { replaceJob } from './document.ts';
 import { problemOf } from './problem.ts';
 import { addRecording } from './recordings.ts';
 import type { Session } from './session.ts';
@@ -24,7 +23,7 @@ export async function openFile(file: File): Promise<void> {
   try {
     checkSize(file);
     const text = await file.text();
-    if (isJob(file.name, text)) openJob(parseJob(text, file.name).job, `Open ${file.name}`);
+    if (isJob(file.name, text)) replaceJob(`Open ${file.name}`, parseJob(text, file.name).job);
     else if (session !== null) await addRecording(session, file.name, text);
     state.notice.value = null;
   } catch (thrown) {
@@ -43,18 +42,6 @@ function checkSize(file: File): void {
 
 function isJob(name: string, text: string): boolean {
   return name.toLowerCase().endsWith('.json') || text.trimStart().startsWith('{');
-}
-
-/** Makes another job the one in hand, as a step that can be undone. */
-function openJob(job: Job, label: string): void {
-  batch(() => {
-    state.drafts.value = {};
-    state.chosenFault.value = null;
-    state.chosenStrokes.value = [];
-    state.playing.value = false;
-    state.replay_s.value = null;
-    changeJob(label, job);
-  });
 }
 
 /** Saves the job, recordings included, as one file that the reader keeps. */
@@ -85,7 +72,7 @@ export async function exportAs(kind: ExportKind): Promise<void> {
 /** The demo job in place of the one in hand; Undo brings that back. */
 export async function startFromDemo(): Promise<void> {
   try {
-    openJob(await demoWithSession(), 'Start again from the demo');
+    replaceJob('Start again from the demo', await demoWithSession());
   } catch (thrown) {
     state.notice.value = problemOf('The demo could not be loaded', thrown);
   }

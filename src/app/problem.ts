@@ -19,14 +19,15 @@ function isProblem(thrown: unknown): thrown is Problem {
   return typeof thrown === 'object' && thrown !== null && 'text' in thrown && 'place' in thrown;
 }
 
-/** The place in words, for a message's second line; empty where none is known. */
-export function placeInWords(place: Place): string {
-  const parts = [
-    place.file === undefined ? '' : `file ${place.file}`,
-    place.pointer === undefined || place.pointer === '' ? '' : `at ${place.pointer}`,
-    place.row === undefined ? '' : `row ${place.row}`,
-    place.column === undefined ? '' : `column ${place.column}`,
-    place.stroke === undefined ? '' : `stroke ${place.stroke + 1}`,
+/** What a problem's title and text leave unsaid of its place; empty where they say it all. */
+export function unsaidPlace({ title, text, place }: Problem): string {
+  const said = `${title} ${text}`;
+  const parts: readonly (readonly [value: string | undefined, words: string])[] = [
+    [place.file, `file ${place.file}`],
+    [place.pointer, `at ${place.pointer}`],
+    [place.row === undefined ? undefined : `row ${place.row}`, `row ${place.row}`],
+    [place.column, `column ${place.column}`],
+    [place.stroke === undefined ? undefined : `stroke ${place.stroke + 1}`, `stroke ${(place.stroke ?? 0) + 1}`],
   ];
-  return parts.filter((part) => part !== '').join(', ');
+  return parts.flatMap(([value, words]) => (value === undefined || value === '' || said.includes(value) ? [] : [words])).join(', ');
 }

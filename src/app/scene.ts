@@ -1,9 +1,10 @@
 import { computed } from '@preact/signals';
 import { makeField } from '../../sim/index.ts';
 import type { CanvasScene, FieldScene, PanelScene, StrokeScene, ZoneScene } from '../canvas/scene.ts';
-import { panel } from './document.ts';
+import { fitBox } from './fitBox.ts';
 import { reported } from './reported.ts';
-import { state, type SectionLine } from './state.ts';
+import { section } from './sections.ts';
+import { state } from './state.ts';
 import { darkNow } from './theme.ts';
 import { rulerUnit } from './units.ts';
 import { zoneKey, zoneLabel } from './zones.ts';
@@ -70,13 +71,10 @@ const zoneScenes = computed<readonly ZoneScene[]>(() => {
   return zones.slice(0, MOST_ZONES);
 });
 
-/** The section line of the panel in view: the reader's, or across the middle. */
-export const section = computed<SectionLine>(() => {
-  const kept = state.sections.value[panel.value.id];
-  if (kept !== undefined) return kept;
-  const shown = state.film.value?.setting.panel;
-  const [width, height] = [shown?.width_m ?? 1, shown?.height_m ?? 1];
-  return [width * 0.45, 0, width * 0.45, height];
+/** Of all strokes, drawn or put away: ticking them off must not move the view. */
+const fitted = computed(() => {
+  const { width_m = 1, height_m = 1 } = state.film.value?.setting.panel ?? {};
+  return fitBox(width_m, height_m, (state.film.value?.lines ?? []).map(({ line }) => line));
 });
 
 /** Everything the canvas shows; null until there is a first film. */
@@ -85,6 +83,7 @@ export const scene = computed<CanvasScene | null>(() => {
   const chosen = state.chosenFault.value;
   return {
     panel: panelScene.value,
+    fit_m: fitted.value,
     field: fieldScene.value,
     strokes: strokeScenes.value,
     selectedStrokes: state.chosenStrokes.value,

@@ -3,6 +3,7 @@ import type { Job, PanelSpec } from '../../sim/index.ts';
 import { Stale, WorkerLost, type WorkerClient } from '../worker/client.ts';
 import type { CoatRequest, ExportKind, RecordingFacts } from '../worker/protocol.ts';
 import { coat } from './document.ts';
+import { forgetFilm } from './forgetFilm.ts';
 import { giver, type Give } from './giveRecordings.ts';
 import { latestOnly } from './latest.ts';
 import { problemOf } from './problem.ts';
@@ -63,6 +64,8 @@ export function startSession(layer: WorkerClient, judge: WorkerClient): Session 
 
   const tellUnlessPassed = (asked: number, thrown: unknown): void => {
     if (thrown instanceof Stale || thrown instanceof WorkerLost || asked !== version) return;
+    // An edit keeps the coat's last good film in view; another coat's film would pass for this one's.
+    if (state.film.peek()?.setting.coat.id !== coat.peek().id) forgetFilm();
     state.working.value = false;
     state.jobProblem.value = problemOf('This job cannot be sprayed as it stands', thrown);
   };

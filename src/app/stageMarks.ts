@@ -2,7 +2,7 @@ import { computed } from '@preact/signals';
 import { coat, panel, setUp, setUpIndex, panelIndex, coatIndex } from './document.ts';
 import { state, type StageName } from './state.ts';
 
-export type StageMark = 'set' | 'attention' | 'not-yet';
+export type StageMark = 'set' | 'attention' | 'doubt' | 'not-yet';
 
 /** Parts of the job that a stage sets, as pointers. */
 const stagePointers = computed<Readonly<Record<StageName, readonly string[]>>>(() => ({
@@ -13,7 +13,7 @@ const stagePointers = computed<Readonly<Record<StageName, readonly string[]>>>((
 
 /**
  * How each stage stands. It needs attention where a typed text is no value, where the newest job
- * does not run because of it, or where the model doubts it; a stage whose part, set-up or coat is
+ * does not run because of it; a doubt of the model is no error and has a mark of its own; a stage whose part, set-up or coat is
  * not there is not yet done.
  */
 export const stageMarks = computed<Readonly<Record<StageName, StageMark>>>(() => ({
@@ -31,5 +31,5 @@ function markOf(stage: StageName, isThere: boolean): StageMark {
   const blamed = state.jobProblem.value?.place.pointer;
   if (blamed !== undefined && isOurs(blamed)) return 'attention';
   const doubts = state.film.value?.setting.warnings ?? [];
-  return doubts.some(({ place }) => place.pointer !== undefined && isOurs(place.pointer)) ? 'attention' : 'set';
+  return doubts.some(({ place }) => place.pointer !== undefined && isOurs(place.pointer)) ? 'doubt' : 'set';
 }

@@ -7,6 +7,8 @@ import type { FilmReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/
 export interface HistoryStep {
   readonly job: Job;
   readonly label: string;
+  /** The step put another job in place of this one, rather than change it. */
+  readonly replaces?: true;
 }
 
 export type StageName = 'part' | 'gun' | 'strokes';
@@ -40,9 +42,9 @@ export const state = {
   drawnOver: signal<Readonly<Record<'strokes' | 'faults', boolean>>>({ strokes: true, faults: true }),
   units: signal<UnitSystem>('metric'),
   theme: signal<Theme>('system'),
-  /** The section line of each panel, by panel id. */
+  /** The section line of each panel, by its id and size. */
   sections: signal<Readonly<Record<string, SectionLine>>>({}),
-  /** Cautions that the reader has read and folded away. */
+  /** Cautions that the reader has read and folded away once. */
   foldedCautions: signal<readonly string[]>([]),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
@@ -54,7 +56,7 @@ export const state = {
   chosenStrokes: signal<readonly number[]>([]),
   probe_m: signal<readonly [number, number] | null>(null),
   strokesAt: signal<StrokesAt | null>(null),
-  /** The newest job does not run: why, while the film stays on the last good one. */
+  /** The newest job does not run: why, while the film stays on the last good one, if there was one. */
   jobProblem: signal<Problem | null>(null),
   /** Something the reader asked for did not work; stays until dismissed. */
   notice: signal<Problem | null>(null),

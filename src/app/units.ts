@@ -34,6 +34,16 @@ export function unitOfKey(key: string, system: UnitSystem): string {
   return system === 'us' ? unit.usName : unit.fileName;
 }
 
+/** What a key states, as a message would call it. */
+const KINDS: Readonly<Partial<Record<QuantityName, string>>> = {
+  flow: 'a rate', speed: 'a speed', ratio: 'a percentage', angle: 'an angle', length: 'a length', time: 'a time',
+};
+
+export function kindOfKey(key: string): string {
+  const unit = keyUnit(key);
+  return (unit === null ? undefined : KINDS[unit.quantity]) ?? 'a number';
+}
+
 /** How many of the file's units one of the reader's is. */
 function readerSize(unit: KeyUnit | null, system: UnitSystem): number {
   if (unit === null || system === 'metric') return 1;

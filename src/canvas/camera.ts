@@ -1,3 +1,5 @@
+import type { CanvasScene } from './scene.ts';
+
 /** Panel metres to screen pixels, y turned: `px = originX_px + x_m pxPerM`, `py = originY_px - y_m pxPerM`. */
 export interface Camera {
   readonly pxPerM: number;
@@ -16,8 +18,9 @@ export interface Frame {
 /** Bounds of `pxPerM`: 20 m across a small screen to 0.02 mm a pixel. */
 const FURTHEST_PX_PER_M = 10;
 const CLOSEST_PX_PER_M = 50_000;
-/** Paper left around a fitted panel, so that strokes that begin off its edge are seen. */
-const FIT_MARGIN_PX = 26;
+/** Paper left around what is fitted: to the sides for a stroke's number of three digits beside its start. */
+const FIT_SIDE_PX = 40;
+const FIT_END_PX = 26;
 const FIT_MARGIN_SHARE = 0.06;
 
 export function toScreen(camera: Camera, x_m: number, y_m: number): [x_px: number, y_px: number] {
@@ -38,17 +41,18 @@ function centredOn(frame: Frame, at_m: readonly [number, number], pxPerM: number
   };
 }
 
-/** The whole panel, centred, with a margin of paper. */
-export function fitCamera(frame: Frame, width_m: number, height_m: number): Camera {
-  const room = (from: number, to: number): number => {
-    const margin = Math.max(FIT_MARGIN_PX, FIT_MARGIN_SHARE * (to - from));
+/** A whole box, centred, with a margin of paper. */
+export function fitCamera(frame: Frame, box_m: CanvasScene['fit_m']): Camera {
+  const room = (from: number, to: number, least_px: number): number => {
+    const margin = Math.max(least_px, FIT_MARGIN_SHARE * (to - from));
     return Math.max(1, to - from - 2 * margin);
   };
+  const [left_m, bottom_m, right_m, top_m] = box_m;
   const scale = Math.min(
-    room(frame.left_px, frame.right_px) / width_m,
-    room(frame.top_px, frame.bottom_px) / height_m,
+    room(frame.left_px, frame.right_px, FIT_SIDE_PX) / (right_m - left_m),
+    room(frame.top_px, frame.bottom_px, FIT_END_PX) / (top_m - bottom_m),
   );
-  return centredOn(frame, [width_m / 2, height_m / 2], scale);
+  return centredOn(frame, [(left_m + right_m) / 2, (bottom_m + top_m) / 2], scale);
 }
 
 /** A place at the middle with about `span_m` seen across the shorter side. */

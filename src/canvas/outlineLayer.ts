@@ -4,6 +4,8 @@ import type { PanelScene } from './scene.ts';
 import type { ViewUniforms } from './view.ts';
 
 const LINE_PX = 1.75;
+/** Paper on both sides of an edge: in the dark the ink is light, and so is the film. */
+const CASING_PX = 1.25;
 const SHADOW_PX = 4;
 /** The shadow falls to the lower right. */
 const SHADOW_DX_PX = 2.5;
@@ -27,8 +29,9 @@ export class OutlineLayer {
     shadow.polyline(panel.outline, true, SHADOW_PX, 'shade', SHADOW_DX_PX, SHADOW_DY_PX);
     this.shadow.show(shadow);
     const edges = new InkLines();
-    edges.polyline(panel.outline, true, LINE_PX, 'ink');
-    for (const hole of panel.holes) edges.polyline(hole, true, LINE_PX, 'ink');
+    const rings = [panel.outline, ...panel.holes];
+    for (const ring of rings) edges.polyline(ring, true, LINE_PX + 2 * CASING_PX, 'paper');
+    for (const ring of rings) edges.polyline(ring, true, LINE_PX, 'ink');
     this.edges.show(edges);
   }
 }

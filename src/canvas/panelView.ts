@@ -59,15 +59,15 @@ export class PanelView {
     }
     this.drawing.show(scene);
     const { panel } = scene;
-    if (before?.panel.width_m !== panel.width_m || before.panel.height_m !== panel.height_m) this.fit();
+    const isOtherSize = before?.panel.width_m !== panel.width_m || before.panel.height_m !== panel.height_m;
+    if (isOtherSize || (this.fitted && before?.fit_m !== scene.fit_m)) this.fit();
     this.redraw();
   }
 
   fit(): void {
     if (this.scene === null) return;
     this.fitted = true;
-    const { width_m, height_m } = this.scene.panel;
-    this.camera = fitCamera(this.frame(), width_m, height_m);
+    this.camera = fitCamera(this.frame(), this.scene.fit_m);
     this.redraw();
   }
 

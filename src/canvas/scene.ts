@@ -61,6 +61,8 @@ export interface RulerScene {
 
 export interface CanvasScene {
   readonly panel: PanelScene;
+  /** What Fit shows: left, bottom, right, top, m. At least the panel. */
+  readonly fit_m: readonly [left_m: number, bottom_m: number, right_m: number, top_m: number];
   readonly field: FieldScene | null;
   readonly strokes: readonly StrokeScene[];
   readonly selectedStrokes: readonly number[];

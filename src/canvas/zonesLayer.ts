@@ -6,9 +6,10 @@ import type { ViewUniforms } from './view.ts';
 import { writeZoneMask } from './zoneMask.ts';
 
 /**
- * Hatching in screen pixels, one hand a kind: holiday crossed, thin lap open strokes rising to
- * the right, heavy spot close strokes falling to the right, dry spray stippled. `x` is ink, `y`
- * the paper on both sides of it. A rim is drawn where the pixel beside lacks the kind.
+ * Hatching in screen pixels, one hand a kind, those of the printed map and its words: holiday an
+ * upright grid, thin lap strokes rising to the right, heavy spot crossed strokes, dry spray stippled. `x` is ink, `y`
+ * the paper on both sides of it. A rim is drawn where the pixel beside lacks the kind, with paper
+ * inside it, so that it stands off film of its own tone.
  */
 const FRAGMENT = `${GRID_GLSL}
 uniform vec4 uCamera;
@@ -32,25 +33,29 @@ vec2 dots(vec2 px, float spacing, float radius) {
 const vec2 RISING = vec2(0.7071068, -0.7071068);
 const vec2 FALLING = vec2(0.7071068, 0.7071068);
 vec2 hatch(int kind, vec2 px) {
-  if (kind == 1) return max(strokes(px, RISING, 13.0, 0.7), strokes(px, FALLING, 13.0, 0.7));
+  if (kind == 1) return max(strokes(px, vec2(1.0, 0.0), 11.0, 0.65), strokes(px, vec2(0.0, 1.0), 11.0, 0.65));
   if (kind == 2) return strokes(px, RISING, 11.0, 0.65);
-  if (kind == 4) return strokes(px, FALLING, 6.0, 0.65);
+  if (kind == 4) return max(strokes(px, RISING, 11.0, 0.65), strokes(px, FALLING, 11.0, 0.65));
   return dots(px, 8.0, 1.4);
+}
+int around(vec2 reach) {
+  return bitsAt(vCell + vec2(reach.x, 0.0)) & bitsAt(vCell - vec2(reach.x, 0.0))
+    & bitsAt(vCell + vec2(0.0, reach.y)) & bitsAt(vCell - vec2(0.0, reach.y));
 }
 void main() {
   int here = bitsAt(vCell);
   if (here == 0) discard;
   vec2 cell_px = uGrid.zw / uGrid.xy * uCamera.x;
   vec2 px = vCell * cell_px;
-  vec2 beside = 1.5 / cell_px;
-  int around = bitsAt(vCell + vec2(beside.x, 0.0)) & bitsAt(vCell - vec2(beside.x, 0.0))
-    & bitsAt(vCell + vec2(0.0, beside.y)) & bitsAt(vCell - vec2(0.0, beside.y));
+  int inRim = around(1.5 / cell_px);
+  int inCasing = around(3.0 / cell_px);
   vec4 drawn = vec4(0.0);
   for (int kind = 1; kind <= 8; kind <<= 1) {
     if ((here & kind) == 0) continue;
     bool chosen = (here & (kind << 4)) != 0;
-    bool rim = (around & kind) == 0;
-    vec2 mark = rim ? vec2(1.0) : hatch(kind, px);
+    bool rim = (inRim & kind) == 0;
+    bool casing = (inCasing & kind) == 0;
+    vec2 mark = rim ? vec2(1.0) : casing ? vec2(0.0, 1.0) : hatch(kind, px);
     vec4 ink = uTones[chosen ? 2 : 0];
     drawn = mix(drawn, uTones[1], mark.y * 0.75);
     drawn = mix(drawn, ink, mark.x);

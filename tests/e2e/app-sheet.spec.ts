@@ -45,6 +45,71 @@ test('a stroke of the table is chosen and let go', async ({ app, page }) => {
   await app.settled();
 });
 
+test('while the replay runs the verdict says that it is of the finished film', async ({ app, page }) => {
+  await expect(page.getByRole('heading', { name: 'Verdict', exact: true })).toBeVisible();
+  await page.getByRole('slider', { name: 'Time of the replay' }).press('ArrowLeft');
+  await expect(page.getByRole('heading', { name: 'Verdict of the finished film' })).toBeVisible();
+  await page.getByRole('button', { name: 'Finished film' }).click();
+  await expect(page.getByRole('heading', { name: 'Verdict', exact: true })).toBeVisible();
+  await app.settled();
+});
+
+test('a doubt is no error: it has a mark of its own that leads to the doubts', async ({ app, page }) => {
+  await app.chooseCoat('Single coat, 30 % overlap');
+  await expect(page.getByRole('button', { name: /Strokes.*has a doubt/ })).toBeVisible();
+  await expect(page.getByText('needs attention')).toHaveCount(0);
+  await page.getByRole('button', { name: 'see Doubts of Strokes' }).click();
+  await expect(page.getByRole('region', { name: 'Doubts' })).toBeFocused();
+  await expect(page.getByRole('region', { name: 'Doubts' })).toBeInViewport();
+});
+
+test('the caution is one line that stays, and is open until it was folded once', async ({ app, page }) => {
+  const line = page.locator('summary', { hasText: 'earth the part, no ignition source within 20 ft (6 m), respirator' });
+  const list = page.getByText('Wear an organic-vapour respirator');
+  await expect(list).toBeVisible();
+  await line.click();
+  await expect(list).toBeHidden();
+  expect((await line.boundingBox())?.height).toBeLessThan(50);
+  await line.click();
+  await expect(list).toBeVisible();
+  // Longer than the saving's delay of 250 ms.
+  await page.waitForTimeout(400);
+  await page.reload();
+  await app.settled();
+  await expect(line).toBeVisible();
+  await expect(list).toBeHidden();
+  // Folded, it leaves the first settings of the stage above the fold.
+  await expect(app.field('Overlap')).toBeInViewport({ ratio: 1 });
+});
+
+test('a stroke or fault chosen from far down brings the canvas into sight', async ({ app, page }) => {
+  const canvas = page.getByTestId('canvas');
+  for (const choice of [page.getByRole('button', { name: 'Stroke 3', exact: true }), page.locator('.fault-head').nth(1)]) {
+    await page.getByRole('main').evaluate((column) => column.scrollTo(0, column.scrollHeight));
+    await expect(canvas).not.toBeInViewport({ ratio: 0.5 });
+    await choice.click();
+    await expect(canvas).toBeInViewport({ ratio: 0.9 });
+  }
+  await app.settled();
+});
+
+test('the section line is kept for a panel of one size only', async ({ app, page }) => {
+  const kept = page.getByTestId('section');
+  const usual = await kept.getAttribute('aria-valuemax');
+  await page.getByRole('button', { name: 'Across', exact: true }).click();
+  await expect(kept).not.toHaveAttribute('aria-valuemax', usual ?? '');
+  const across = (await kept.getAttribute('aria-valuemax')) ?? '';
+  await app.stage('Part');
+  await page.getByRole('combobox', { name: 'Outline', exact: true }).selectOption({ label: 'Corners' });
+  await page.getByRole('textbox', { name: /Outline: corners/ }).fill('0, 0\n300, 0\n300, 1000\n0, 1000');
+  await app.settled();
+  // Up the new panel, which is 1 m high; the reader's line across the old one is not carried over.
+  await expect.poll(async () => kept.getAttribute('aria-valuemax')).toBe('500');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(async () => kept.getAttribute('aria-valuemax')).toBe(across);
+  await app.settled();
+});
+
 test('the section is read by keys', async ({ app, page }) => {
   await page.getByRole('button', { name: 'Across', exact: true }).click();
   const section = page.getByTestId('section');
@@ -96,6 +161,16 @@ for (const width of [360, 768, 1280, 1920]) {
   });
 }
 
+test('at 360 px the header leaves room: name, coat and units, one row of buttons; the sentence is above the canvas', async ({ app, page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await app.settled();
+  // Three rows: a line of text, and two of controls 44 px high with their padding.
+  expect((await page.getByRole('banner').boundingBox())?.height).toBeLessThanOrEqual(145);
+  const [sentence, canvas] = [await app.sentence.boundingBox(), await page.getByTestId('canvas').boundingBox()];
+  if (sentence === null || canvas === null) throw new Error('no sentence or canvas');
+  expect(sentence.y + sentence.height).toBeLessThan(canvas.y);
+});
+
 test('buttons and boxes are 44 px high or more', async ({ app, page }) => {
   const low = await page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('button, input:not([type=checkbox]):not([type=file]), select, summary')]
@@ -106,7 +181,7 @@ test('buttons and boxes are 44 px high or more', async ({ app, page }) => {
   await app.settled();
 });
 
-test('the page is never held for more than 50 ms by a change', async ({ app, page }) => {
+test('a change holds the page for less than 50 ms, but for one change in nine', async ({ app, page }) => {
   await page.evaluate(() => {
     const held: number[] = [];
     (window as unknown as { held: number[] }).held = held;
@@ -114,12 +189,12 @@ test('the page is never held for more than 50 ms by a change', async ({ app, pag
   });
   await app.openPlanned();
   const longest: number[] = [];
-  for (const text of ['0.5', '0.4', '0.45', '0.55', '0.35']) {
+  for (const text of ['0.5', '0.4', '0.45', '0.55', '0.35', '0.42', '0.47', '0.52', '0.38']) {
     await app.field('Speed of the gun').fill(text);
     await app.settled();
     longest.push(await page.evaluate(() => Math.max(0, ...(window as unknown as { held: number[] }).held.splice(0))));
   }
   test.info().annotations.push({ type: 'longest task of each change, ms', description: longest.join(', ') });
-  // The median of five: other work on the machine can only lengthen a task, and not every one.
-  expect(longest.sort((a, b) => a - b)[2]).toBe(0);
+  // The browser reports no task below 50 ms. The worst is left out: other work on the machine can only lengthen a task.
+  expect(longest.sort((a, b) => a - b).at(-2)).toBe(0);
 });

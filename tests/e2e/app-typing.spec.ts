@@ -19,7 +19,7 @@ test('the demo\'s second coat is laid by its recorded session', async ({ app, pa
   await expect(page.locator('.recording')).toContainText(/rows, [\d.]+ s/);
 });
 
-test('a changed speed changes the film within 100 ms', async ({ app, page }) => {
+test('a changed speed can change the film within 100 ms', async ({ app, page }) => {
   await app.openPlanned();
   const speed = app.field('Speed of the gun');
   // The first change warms what the engine compiles; each is timed from the key to the figure on screen.
@@ -46,7 +46,9 @@ test('a changed speed changes the film within 100 ms', async ({ app, page }) => 
   }
   await expect(speed).toHaveValue('0.35');
   // The quickest after the first, as for any benchmark: other work on the machine only adds.
-  const best = Math.min(...times.slice(1));
+  const warm = times.slice(1).sort((a, b) => a - b);
+  const best = warm[0] as number;
+  test.info().annotations.push({ type: 'median after the first, ms', description: (warm[(warm.length - 1) / 2] as number).toFixed(0) });
   test.info().annotations.push({ type: 'change to figure, ms', description: times.map((time) => time.toFixed(0)).join(', ') });
   expect(best).toBeLessThan(100);
 });
@@ -63,7 +65,7 @@ test('a wrong text stays with its message, over a reload too, and the film stays
   await box.fill('about a hand');
   await box.press('Tab');
   await expect(box).toHaveAttribute('aria-invalid', 'true');
-  await expect(page.getByText('"about a hand" is not a length')).toBeVisible();
+  await expect(page.getByRole('alert')).toContainText('"about a hand" is not a length');
   await expect(page.getByRole('button', { name: /Strokes.*needs attention/ })).toBeVisible();
   await expect(app.wetMean).toHaveText(mean ?? '');
   // Longer than the saving's delay of 250 ms.

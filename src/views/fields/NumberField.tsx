@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { fieldText, leaveField, typeNumber } from '../../app/fieldText.ts';
 import { pointerOf, type JobPath } from '../../app/path.ts';
 import { state } from '../../app/state.ts';
+import { FieldNote } from './FieldNote.tsx';
 
 export interface NumberFieldProps {
   readonly path: JobPath;
@@ -37,9 +38,7 @@ export function NumberField({ path, label, hint }: NumberFieldProps): JSX.Elemen
         />
         <span class="unit" id={`${id}-unit`}>{field.unit}</span>
       </span>
-      <span class={isWrong ? 'field-note wrong' : 'field-note'} id={`${id}-note`}>
-        {isWrong ? `${field.problem}. The film still shows the last good value.` : hint}
-      </span>
+      <FieldNote id={`${id}-note`} problem={isWrong ? `${field.problem}. The film still shows the last good value.` : null} hint={hint} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { leaveField } from '../../app/fieldText.ts';
 import { state } from '../../app/state.ts';
+import { FieldNote } from './FieldNote.tsx';
 
 export interface TextDraftFieldProps {
   /** JSON pointer of what the text states. */
@@ -29,9 +30,7 @@ export function TextDraftField({ pointer, label, text, hint, type }: TextDraftFi
         onInput={(event) => type(event.currentTarget.value)}
         onBlur={() => leaveField(pointer)}
       />
-      <span class={problem === null ? 'field-note' : 'field-note wrong'} id={`${id}-note`}>
-        {problem ?? hint}
-      </span>
+      <FieldNote id={`${id}-note`} problem={problem} hint={hint} />
     </div>
   );
 }

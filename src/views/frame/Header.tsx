@@ -15,7 +15,7 @@ export function Header(): JSX.Element {
         <h1>Crosscoat</h1>
         <p>{job.name}</p>
       </div>
-      <div class="title-cell">
+      <div class="title-cell title-coat">
         <label class="title-label" for="coat">Coat</label>
         <select id="coat" onChange={(event) => chooseCoat(event.currentTarget.value)}>
           {job.coats.map((each) => (

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { placeInWords, type Problem } from '../../app/problem.ts';
+import { unsaidPlace, type Problem } from '../../app/problem.ts';
 import { state } from '../../app/state.ts';
 
 /** What went wrong, in plain words, above the sheet. Nothing was changed by it. */
@@ -17,7 +17,7 @@ export function Notices(): JSX.Element {
 }
 
 function Notice({ problem, dismiss }: { readonly problem: Problem; readonly dismiss?: () => void }): JSX.Element {
-  const place = placeInWords(problem.place);
+  const place = unsaidPlace(problem);
   return (
     <div class="notice" role="alert">
       <div>

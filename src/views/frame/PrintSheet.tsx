@@ -5,6 +5,7 @@ import { drawMap } from '../../app/printPicture.ts';
 import { reported } from '../../app/reported.ts';
 import { state } from '../../app/state.ts';
 import { KeyFigures } from '../verdict/KeyFigures.tsx';
+import { OLD_FIGURES } from '../verdict/VerdictView.tsx';
 import { Assumptions } from './Assumptions.tsx';
 
 /** What goes on paper: made only when printing begins, since it holds the whole verdict again. */
@@ -32,6 +33,7 @@ function Sheet({ coat }: { readonly coat: ReportedCoat }): JSX.Element {
     <article class="print-sheet">
       <h1>{job.name}</h1>
       <p>{job.part.name}, {setting.panel.name}. {setting.coat.name}, {setting.setUp.name}. Seed {job.seed}.</p>
+      {state.jobProblem.value === null ? null : <p>{OLD_FIGURES} {state.jobProblem.value.text}</p>}
       <p class="sentence">{verdictSentence(coat, system)}</p>
       <canvas ref={drawMap} class="print-map" aria-label="Film map" />
       <KeyFigures figures={verdict} target={setting.target} />

@@ -4,24 +4,26 @@ import { state } from '../../app/state.ts';
 
 const CAUTION = 'spray';
 
-/** Before a spray: plain, always there; once read it may be folded to its headline. */
+/** Before a spray: one line that is always there, and the whole list, open until it was folded once. */
 export function SprayCaution(): JSX.Element {
-  const isFolded = state.foldedCautions.value.includes(CAUTION);
+  const isRead = state.foldedCautions.value.includes(CAUTION);
   return (
-    <details
-      class="caution"
-      open={!isFolded}
-      onToggle={(event) => {
-        const others = state.foldedCautions.peek().filter((each) => each !== CAUTION);
-        const next = event.currentTarget.open ? others : [...others, CAUTION];
-        if (next.length !== state.foldedCautions.peek().length) state.foldedCautions.value = next;
-      }}
-    >
-      <summary>Before you spray: vapour, sparks, breath</summary>
-      <ul>
-        {SPRAY_CAUTIONS.map((text) => <li key={text}>{text}</li>)}
-        <li>Follow the product data sheet and local codes. This tool does not clear a room, a booth or a repair.</li>
-      </ul>
-    </details>
+    <section class="caution" aria-label="Before you spray">
+      <details
+        open={!isRead}
+        onToggle={(event) => {
+          if (event.currentTarget.open || state.foldedCautions.peek().includes(CAUTION)) return;
+          state.foldedCautions.value = [...state.foldedCautions.peek(), CAUTION];
+        }}
+      >
+        <summary>
+          Vapour, sparks, breath: earth the part, no ignition source within 20 ft (6 m), respirator; read before spraying
+        </summary>
+        <ul>
+          {SPRAY_CAUTIONS.map((text) => <li key={text}>{text}</li>)}
+          <li>Follow the product data sheet and local codes. This tool does not clear a room, a booth or a repair.</li>
+        </ul>
+      </details>
+    </section>
   );
 }

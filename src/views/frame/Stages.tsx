@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
+import { showDoubts } from '../verdict/Doubts.tsx';
 import { state, type StageName } from '../../app/state.ts';
 
 const STAGES: readonly (readonly [stage: StageName, words: string])[] = [
@@ -11,6 +12,7 @@ const STAGES: readonly (readonly [stage: StageName, words: string])[] = [
 const MARK_WORDS: Readonly<Record<StageMark, string>> = {
   set: 'set',
   attention: 'needs attention',
+  doubt: 'has a doubt',
   'not-yet': 'not yet',
 };
 
@@ -32,8 +34,11 @@ export function Stages(): JSX.Element {
                 <span class="stage-number" aria-hidden="true">{i + 1}</span>
                 <span class="stage-name">{words}</span>
                 <StageSign mark={mark} />
-                <span class={mark === 'set' ? 'hidden-words' : 'stage-mark'}>{MARK_WORDS[mark]}</span>
+                <span class={mark === 'set' ? 'hidden-words' : `stage-mark ${mark}`}>{MARK_WORDS[mark]}</span>
               </button>
+              {mark === 'doubt' ? (
+                <button type="button" class="plain" onClick={showDoubts}>see Doubts<span class="hidden-words"> of {words}</span></button>
+              ) : null}
             </li>
           );
         })}
@@ -42,12 +47,13 @@ export function Stages(): JSX.Element {
   );
 }
 
-/** A tick, a triangle or an empty ring: told apart by shape, not by colour. */
+/** A tick, a triangle, a question or an empty ring: told apart by shape, not by colour. */
 function StageSign({ mark }: { readonly mark: StageMark }): JSX.Element {
   return (
     <svg class={`stage-sign ${mark}`} viewBox="0 0 20 20" aria-hidden="true">
       {mark === 'set' ? <path d="M3 11 L8 16 L17 4" /> : null}
       {mark === 'attention' ? <path d="M10 2 L18.5 17.5 L1.5 17.5 Z M10 7.5 V12.5 M10 14.5 V15.7" /> : null}
+      {mark === 'doubt' ? <path d="M6 7 A4 4 0 1 1 10 11 V13.5 M10 16 V17.5" /> : null}
       {mark === 'not-yet' ? <circle cx="10" cy="10" r="7.5" /> : null}
     </svg>
   );

@@ -11,6 +11,7 @@ import { DropTarget } from './DropTarget.tsx';
 import { Header } from './Header.tsx';
 import { Notices } from './Notices.tsx';
 import { PrintSheet } from './PrintSheet.tsx';
+import { SprayCaution } from './SprayCaution.tsx';
 import { Stages } from './Stages.tsx';
 
 const FORMS = { part: PartForm, gun: GunForm, strokes: StrokesForm } as const;
@@ -22,6 +23,7 @@ export function Window(): JSX.Element {
     <DropTarget>
       <div class="window">
         <Header />
+        <SprayCaution />
         <Notices />
         <Stages />
         <section class="form-column" aria-label="Settings of this stage">

@@ -5,7 +5,6 @@ import { state } from '../../app/state.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { NumberField } from '../fields/NumberField.tsx';
 import { TextField } from '../fields/TextField.tsx';
-import { SprayCaution } from '../frame/SprayCaution.tsx';
 import { FanDrawing } from './FanDrawing.tsx';
 import { ProfileFields } from './ProfileFields.tsx';
 import { usualHint } from './usual.ts';
@@ -18,7 +17,6 @@ export function GunForm(): JSX.Element {
   return (
     <form class="form" onSubmit={(event) => event.preventDefault()}>
       <h2>Gun</h2>
-      <SprayCaution />
       <ChoiceField
         id="set-up"
         label="Set-up of this coat"

@@ -1,6 +1,7 @@
 import { computed } from '@preact/signals';
 import type { JSX } from 'preact';
-import { section, shownFilm } from '../../app/scene.ts';
+import { shownFilm } from '../../app/scene.ts';
+import { section } from '../../app/sections.ts';
 import { state } from '../../app/state.ts';
 import { traceFilm } from '../../charts/sectionTrace.ts';
 import { SectionTrace } from '../../charts/SectionTrace.tsx';

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { shownAngle, shownNumber, shownPercent, shownTime, shownUnit, type StrokeMeasures } from '../../../sim/index.ts';
-import { chooseStroke } from '../../app/choose.ts';
+import { chooseStrokeOfTable } from '../../app/choose.ts';
 import { state } from '../../app/state.ts';
 
 /** Rows drawn at most: a session of thousands of strokes is for the CSV. */
@@ -50,9 +50,9 @@ function StrokeRow({ measure }: { readonly measure: StrokeMeasures }): JSX.Eleme
   const { overlap, stops, distance, speed } = measure;
   const stopped_s = stops.reduce((sum, stop) => sum + stop.duration_s, 0);
   return (
-    <tr class={isChosen ? 'chosen' : ''} onClick={() => chooseStroke(measure.stroke)}>
+    <tr class={isChosen ? 'chosen' : ''} onClick={() => chooseStrokeOfTable(measure.stroke)}>
       <th scope="row">
-        <button type="button" class="row-button" aria-pressed={isChosen} aria-label={`Stroke ${measure.stroke + 1}`} onClick={(event) => { event.stopPropagation(); chooseStroke(measure.stroke); }}>
+        <button type="button" class="row-button" aria-pressed={isChosen} aria-label={`Stroke ${measure.stroke + 1}`} onClick={(event) => { event.stopPropagation(); chooseStrokeOfTable(measure.stroke); }}>
           {measure.stroke + 1}
         </button>
       </th>

@@ -7,7 +7,6 @@ import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { NumberField } from '../fields/NumberField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { TickField } from '../fields/TickField.tsx';
-import { SprayCaution } from '../frame/SprayCaution.tsx';
 import { RecordingFields } from './RecordingFields.tsx';
 import { TargetFields } from './TargetFields.tsx';
 
@@ -26,7 +25,6 @@ export function StrokesForm(): JSX.Element {
   return (
     <form class="form" onSubmit={(event) => event.preventDefault()}>
       <h2>Strokes</h2>
-      <SprayCaution />
       <TextField path={[...path, 'name']} label="Coat" />
       <RecordingFields />
       <h3>{isRecorded ? 'What was meant' : 'Plan'}</h3>

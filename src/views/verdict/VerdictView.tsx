@@ -2,9 +2,13 @@ import type { JSX } from 'preact';
 import { ESTIMATE_STATEMENT, coatWarnings, verdictSentence } from '../../../sim/index.ts';
 import { reported } from '../../app/reported.ts';
 import { state } from '../../app/state.ts';
+import { Doubts } from './Doubts.tsx';
 import { FaultList } from './FaultList.tsx';
 import { KeyFigures } from './KeyFigures.tsx';
 import { PaintSplit } from './PaintSplit.tsx';
+
+/** Said where the newest job cannot be sprayed. */
+export const OLD_FIGURES = 'These figures are of the last job that could be sprayed; see the message above.';
 
 /** What the film comes to: one sentence, the figures against their bands, the faults worst first. */
 export function VerdictView(): JSX.Element {
@@ -12,36 +16,36 @@ export function VerdictView(): JSX.Element {
   const coat = reported.value;
   if (film === null) {
     return (
-      <>
+      <div class="verdict-head">
         <h2>Verdict</h2>
         <p>{state.jobProblem.value === null ? 'Laying the coat…' : 'No film yet: see the message above.'}</p>
-      </>
+      </div>
     );
   }
-  const doubts = coat === null ? [] : coatWarnings(coat);
+  const doubts = coat === null ? film.setting.warnings : coatWarnings(coat);
   return (
     <>
-      <h2>Verdict</h2>
-      <p class="sentence" aria-live="polite" data-testid="sentence">
-        {coat === null ? 'Looking for faults…' : verdictSentence(coat, state.units.value)}
-      </p>
-      <KeyFigures figures={film.figures} target={film.setting.target} />
-      <PaintSplit account={film.laid.account} />
-      {coat === null ? null : <FaultList coat={coat} />}
-      {doubts.length === 0 ? null : (
-        <section class="doubts">
-          <h2>Doubts</h2>
-          <ul>{doubts.map(({ text }) => <li key={text}>{text}</li>)}</ul>
-        </section>
-      )}
-      <section class="limits">
-        <h2>What this is worth</h2>
-        <p>{ESTIMATE_STATEMENT}</p>
-        <p>
-          Modelled: the fan, the gun's travel, what lands, solvent lost in flight. Not modelled yet: runs and
-          levelling, drying, the room's air, bounce off corners, and what a cloth soaks up.
+      <div class="verdict-head">
+        <h2>{state.replay_s.value === null ? 'Verdict' : 'Verdict of the finished film'}</h2>
+        {state.jobProblem.value === null ? null : <p class="old-figures">{OLD_FIGURES}</p>}
+        <p class="sentence" aria-live="polite" data-testid="sentence">
+          {coat === null ? 'Looking for faults…' : verdictSentence(coat, state.units.value)}
         </p>
-      </section>
+      </div>
+      <div class="verdict-body">
+        <KeyFigures figures={film.figures} target={film.setting.target} />
+        <PaintSplit account={film.laid.account} />
+        {coat === null ? null : <FaultList coat={coat} />}
+        <Doubts doubts={doubts} />
+        <section class="limits">
+          <h2>What this is worth</h2>
+          <p>{ESTIMATE_STATEMENT}</p>
+          <p>
+            Modelled: the fan, the gun's travel, what lands, solvent lost in flight. Not modelled yet: runs and
+            levelling, drying, the room's air, bounce off corners, and what a cloth soaks up.
+          </p>
+        </section>
+      </div>
     </>
   );
 }

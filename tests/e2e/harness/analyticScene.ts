@@ -121,6 +121,7 @@ export function bareScene(theme: 'light' | 'dark', cellSize_m = 0.004): CanvasSc
       height_m: HEIGHT_M,
       down_rad: -Math.PI / 2,
     },
+    fit_m: [0, 0, WIDTH_M, HEIGHT_M],
     field: analyticField(cellSize_m),
     strokes: [],
     selectedStrokes: [],

@@ -6,10 +6,10 @@ export interface HatchMeasures {
   readonly coherence: number;
   /** Direction of the lines, from -90 to 90, positive rising to the right. */
   readonly direction_deg: number;
-  /** Changes between drawn and bare along a row, per pixel. */
-  readonly changesPerPx: number;
   /** Drawn share of the row with the least drawn on it. */
   readonly emptiestRow: number;
+  /** Drawn share of the row with the most drawn on it. */
+  readonly fullestRow: number;
 }
 
 /** What a hatching adds to a patch of the map, from the pictures without and with it. */
@@ -23,8 +23,8 @@ export function hatchMeasures(
   let xx = 0;
   let yy = 0;
   let xy = 0;
-  let changes = 0;
   let emptiest = 1;
+  let fullest = 0;
   for (let row = 1; row < height - 1; row++) {
     let filled = 0;
     for (let column = 1; column < width - 1; column++) {
@@ -34,15 +34,15 @@ export function hatchMeasures(
       yy += dy * dy;
       xy += dx * dy;
       if (drawn(column, row) > 25) filled++;
-      if ((drawn(column, row) > 25) !== (drawn(column - 1, row) > 25)) changes++;
     }
     emptiest = Math.min(emptiest, filled / (width - 2));
+    fullest = Math.max(fullest, filled / (width - 2));
   }
   const gradient_deg = (Math.atan2(2 * xy, xx - yy) * 90) / Math.PI;
   return {
     coherence: Math.hypot(xx - yy, 2 * xy) / (xx + yy),
     direction_deg: gradient_deg > 0 ? gradient_deg - 90 : gradient_deg + 90,
-    changesPerPx: changes / ((width - 2) * (height - 2)),
     emptiestRow: emptiest,
+    fullestRow: fullest,
   };
 }

@@ -64,7 +64,7 @@ describe('typing in a number field', () => {
   it('says the limits in the reader\'s unit', () => {
     state.units.value = 'us';
     typeNumber(DISTANCE, 'Gun to panel', '100');
-    expect(state.drafts.value['/coats/0/plan/distance_mm']?.problem).toBe('100 in is outside 0.7874 to 39.37 in');
+    expect(state.drafts.value['/coats/0/plan/distance_mm']?.problem).toBe('100 in is outside 0.7874 to 39.37 in; give a length within these (gun to panel)');
     expect(distance_mm()).toBe(200);
   });
 

@@ -11,7 +11,7 @@ describe('camera', () => {
   });
 
   it('fits a panel into the middle of the frame with paper on every side', () => {
-    const camera = fitCamera(frame, 2.4, 1.2);
+    const camera = fitCamera(frame, [0, 0, 2.4, 1.2]);
     const [left, low] = toScreen(camera, 0, 0);
     const [right, high] = toScreen(camera, 2.4, 1.2);
     expect(left).toBeGreaterThan(frame.left_px + 25);
@@ -23,7 +23,7 @@ describe('camera', () => {
   });
 
   it('keeps the place under the pointer when it zooms, also at the limits of zoom', () => {
-    const camera = fitCamera(frame, 2.4, 1.2);
+    const camera = fitCamera(frame, [0, 0, 2.4, 1.2]);
     for (const factor of [1.3, 0.2, 1e9, 1e-9]) {
       const [x, y] = toPanel(zoomAbout(camera, factor, 321, 123), 321, 123);
       const [x0, y0] = toPanel(camera, 321, 123);
