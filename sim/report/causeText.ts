@@ -2,9 +2,6 @@ import type { Cause, Fault, FaultKind } from '../verdict/verdict.ts';
 import { shown, shownAngle, shownPercent, shownTime, type UnitSystem } from './units.ts';
 import { capitalised, strokeWords } from './words.ts';
 
-/** A film below this is none: a tenth of a micrometre is less than any drop leaves. */
-const NO_FILM_m = 1e-7;
-
 /**
  * A cause in one sentence: which strokes, what was found there, what was meant. Strokes are
  * numbered from 1. Where the model names no cause, it says so.
@@ -57,9 +54,9 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
 }
 
 /** Says no more than is known: nothing sprayed there, nothing found, or nothing sought. */
-function unknownClause({ strokes, found }: Cause): string {
+function unknownClause({ strokes, explains }: Cause): string {
   if (strokes.length > 0) return `no single cause is found; ${strokeWords(strokes)} ${strokes.length === 1 ? 'reaches' : 'reach'} it`;
-  return found <= NO_FILM_m ? 'no stroke laid film there' : 'no cause was sought: worse zones went before it';
+  return explains === 0 ? 'no stroke laid film there' : 'no cause was sought: worse zones went before it';
 }
 
 /** `: 0.5 m/s, 0.3 m/s was meant`, without what has no figure. */

@@ -53,11 +53,15 @@ function planParts(change: Extract<Change, { kind: 'plan' }>, system: UnitSystem
   if (change.speed_m_s !== undefined) parts.push(shown(change.speed_m_s, 'speed', system));
   if (change.distance_m !== undefined) parts.push(`${shown(change.distance_m, 'length', system)} distance`);
   if (change.firstStroke_m !== undefined) {
-    const side = change.firstStroke_m < 0 ? 'outside' : 'in from';
-    parts.push(`the first stroke ${shown(Math.abs(change.firstStroke_m), 'length', system)} ${side} the edge`);
+    parts.push(`the first stroke ${firstPlace(change.firstStroke_m, system)} the edge`);
   }
   if (change.lead_m !== undefined) parts.push(`the fluid on and off ${shown(change.lead_m, 'length', system)} past the edge`);
   return parts;
+}
+
+function firstPlace(inward_m: number, system: UnitSystem): string {
+  if (Math.abs(inward_m) < 5e-4) return 'on';
+  return `${shown(Math.abs(inward_m), 'length', system)} ${inward_m < 0 ? 'outside' : 'in from'}`;
 }
 
 function outcome(fault: Fault, cure: Cure, target: Target, system: UnitSystem): string {

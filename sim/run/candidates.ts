@@ -1,6 +1,7 @@
 import type { Stroke } from '../stroke/stroke.ts';
 import type { Change, Fault } from '../verdict/verdict.ts';
 import { anchoredOf, meantLead_m } from './changedStrokes.ts';
+import { missingStrokes } from './missingStrokes.ts';
 import { planTrials, type PlanCause } from './planTrials.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 
@@ -11,7 +12,7 @@ export function candidateChanges(fault: Fault, setting: CoatSetting, travel: Coa
   const chief = travel.strokes[cause.strokes[0] ?? -1];
   switch (cause.kind) {
     case 'missing-stroke':
-      return [{ kind: 'add-strokes', strokes }];
+      return addedStrokes(strokes, setting, travel);
     case 'stop':
       return chief === undefined ? [] : [{ kind: 'no-stops', strokes }, evenSpeed(strokes, chief)];
     case 'speed':
@@ -36,6 +37,12 @@ export function candidateChanges(fault: Fault, setting: CoatSetting, travel: Coa
     case 'unknown':
       return [];
   }
+}
+
+/** The strokes that the fault misses; then every one that is missing, since its edges may need the next one too. */
+function addedStrokes(strokes: readonly number[], setting: CoatSetting, travel: CoatStrokes): Change[] {
+  const all = [...new Set(missingStrokes(setting, travel).planned)];
+  return (all.length > strokes.length ? [strokes, all] : [strokes]).map((added) => ({ kind: 'add-strokes', strokes: added }));
 }
 
 /** The stroke that left its line goes back, alone or with its whole pass. */

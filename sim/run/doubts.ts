@@ -1,7 +1,7 @@
 import type { Warning } from '../base/errors.ts';
 import { wetFromDry } from '../film/arithmetic.ts';
 import { fanWidth_m } from './fan.ts';
-import type { CoatSetting } from './result.ts';
+import type { CoatSetting, CoatStrokes } from './result.ts';
 import type { StrokeMeasures } from '../stroke/stroke.ts';
 
 /** Cells above this share of the fan's depth blur its edge by more than a few per cent of the film. */
@@ -52,10 +52,10 @@ function dropDoubts({ target, setUp }: Omit<CoatSetting, 'warnings'>, pointer: s
 }
 
 /** What is doubtful about strokes that were recorded or wandered: distance outside the fan's range, strokes beside the panel. */
-export function strokeDoubts(setting: CoatSetting, measures: readonly StrokeMeasures[]): Warning[] {
+export function strokeDoubts(setting: CoatSetting, source: CoatStrokes['source'], measures: readonly StrokeMeasures[]): Warning[] {
   const [near, far] = setting.setUp.distanceRange_m;
-  // A plan that stands outside has been doubted already.
-  const isTold = setting.plan.distance_m < near || setting.plan.distance_m > far;
+  // A steady hand goes to the plan's distance, which `settingDoubts` has doubted already.
+  const isTold = source === 'plan' && setting.coat.hand.kind === 'steady';
   const outside = isTold ? [] : measures.filter(({ distance }) => distance.low_m < near || distance.high_m > far);
   const beside = measures.filter((stroke) => isBeside(setting, stroke));
   const warnings: Warning[] = [];

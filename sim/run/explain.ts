@@ -54,7 +54,7 @@ export function explainZones(setting: CoatSetting, strokes: CoatStrokes, zones: 
       missing.causeOf(zone, range, found, byHabit) ??
       byHabit ??
       causeInPlan(zone, range, setting, found, asPlanned, planned) ??
-      unknownCause(strokesAt(found, range), found.wet_m[range[0]] as number);
+      unknownCause(strokesAt(found, range), 0);
     return { zone, cause };
   });
 }
@@ -174,7 +174,7 @@ function strokesAt(films: PlaceFilms, [first, last]: Range): number[] {
   return there.sort((a, b) => b[1] - a[1] || a[0] - b[0]).map(([stroke]) => stroke);
 }
 
-/** @param film_m wet film at the worst place; NaN where no cause was sought. */
-function unknownCause(strokes: readonly number[], film_m: number): Cause {
-  return { kind: 'unknown', strokes, found: film_m, meant: NaN, unit: 'm', explains: 0 };
+/** @param explains 0; NaN where no cause was sought. */
+function unknownCause(strokes: readonly number[], explains: number): Cause {
+  return { kind: 'unknown', strokes, found: NaN, meant: NaN, unit: '', explains };
 }

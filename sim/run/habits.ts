@@ -11,4 +11,5 @@ export const HABITS = [
   'move-strokes',
 ] as const;
 
+/** One of `HABITS`. */
 export type Habit = (typeof HABITS)[number];

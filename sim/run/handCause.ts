@@ -7,7 +7,9 @@ import { isLack } from '../verdict/judged.ts';
 import { meantLead_m } from './changedStrokes.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 import type { Habit } from './habits.ts';
+import { fanWidthRatio } from './fan.ts';
 import { offsetToLine_m } from './meantLines.ts';
+import { overlapAt } from './overlapAt.ts';
 
 /** A stroke is named beside the chief one where it does at least this share of its harm. */
 const NAMED_SHARE = 0.5;
@@ -162,39 +164,24 @@ function triggerFigures(measures: StrokeMeasures, at_m: readonly [number, number
 }
 
 /**
- * A stroke that runs beside its meant line. Where a lap between two strokes is off, the overlap is
- * the cause; where none is, the outermost stroke is off the edge that it should fill.
+ * A stroke that runs beside its meant line. Where a lap between two strokes is off at the zone's
+ * worst place, the overlap is the cause; where none is, the outermost stroke is off the edge that it should fill.
  */
 function placingCause(evidence: ZoneEvidence, setting: CoatSetting, strokes: CoatStrokes, explains: number): Cause {
   const sign = isLack(evidence.zone.kind) ? 1 : -1;
-  let chief: StrokeMeasures | null = null;
+  let lap: Cause | null = null;
   let worst = LEAST_OVERLAP_ERROR;
   for (const index of strokesThere(evidence)) {
     const measures = strokes.measures[index] as StrokeMeasures;
     if (measures.overlap === null) continue;
-    const error = sign * (meantOverlap(strokes, index, setting) - localOverlap(measures, sign));
-    if (error <= worst) continue;
+    const found = overlapAt(strokes, measures, measures.overlap.neighbour, evidence.zone.at_m, fanWidthRatio(setting.setUp));
+    const meant = meantOverlap(strokes, index, setting);
+    const error = sign * (meant - found);
+    if (!(error > worst)) continue;
     worst = error;
-    chief = measures;
+    lap = { kind: 'overlap', strokes: [index], found, meant, unit: 'fraction', explains };
   }
-  if (chief !== null) {
-    return {
-      kind: 'overlap',
-      strokes: [chief.stroke],
-      found: localOverlap(chief, sign),
-      meant: meantOverlap(strokes, chief.stroke, setting),
-      unit: 'fraction',
-      explains,
-    };
-  }
-  return edgeCause(evidence, setting, strokes, explains);
-}
-
-/** For a lack the least overlap along the stroke; for an excess its mean (the worst is a least). */
-function localOverlap(measures: StrokeMeasures, sign: number): number {
-  const overlap = measures.overlap;
-  if (overlap === null) return NaN;
-  return sign > 0 ? overlap.worstFraction : overlap.meanFraction;
+  return lap ?? edgeCause(evidence, setting, strokes, explains);
 }
 
 function meantOverlap(strokes: CoatStrokes, index: number, { plan }: CoatSetting): number {

@@ -9,6 +9,7 @@ import type { LayOptions } from './lay.ts';
 import type { CoatResult, CoatSetting, CoatStrokes, LaidCoat } from './result.ts';
 import { stopIfAsked } from './stop.ts';
 
+/** How a coat is judged: with or without cures, stopped or watched from outside. */
 export interface JudgeOptions extends Pick<LayOptions, 'shouldStop'> {
   /** Whether cures are tried by laying the coat again; true where not given. */
   readonly cures?: boolean;

@@ -4,6 +4,7 @@ import type { LayMethod } from '../deposit/pieces.ts';
 import { filmFromDeposit } from '../film/fromDeposit.ts';
 import type { CoatSetting, CoatStrokes, LaidCoat } from './result.ts';
 
+/** How far, and by which method, a coat is laid. */
 export interface LayOptions {
   /** Time of the path at which to stop, in mid-stroke if need be; the whole path where not given. */
   readonly until_s?: number;

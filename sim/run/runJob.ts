@@ -8,6 +8,7 @@ import type { CoatResult } from './result.ts';
 import { settleCoat } from './settle.ts';
 import { strokesOf } from './strokes.ts';
 
+/** Which coats of a job are run, from which recordings, how finely, and how it is watched and stopped. */
 export interface RunOptions {
   /** Coats to run, in this order; all of the job's where not given. */
   readonly coatIds?: readonly string[];

@@ -53,5 +53,5 @@ function measured(
     fanWidthPerDistance: fanWidthRatio(setting.setUp),
     triggerLag_s: setting.setUp.triggerLag_s,
   });
-  return { source, path, strokes, measures, warnings: [...warnings, ...strokeDoubts(setting, measures)] };
+  return { source, path, strokes, measures, warnings: [...warnings, ...strokeDoubts(setting, source, measures)] };
 }

@@ -54,12 +54,12 @@ export interface Cause {
   readonly kind: CauseKind;
   /** 0-based indices of the strokes laid; of planned strokes for `missing-stroke`. The chief one first. */
   readonly strokes: readonly number[];
-  /** What was found and what was meant, SI; NaN where it has no single figure. For `unknown` the wet film found, NaN where no cause was sought. */
+  /** What was found and what was meant, SI; NaN where it has no single figure. */
   readonly found: number;
   readonly meant: number;
   /** Unit of `found` and `meant`: 'm', 'm/s', 's', 'rad', 'fraction', ''. */
   readonly unit: 'm' | 'm/s' | 's' | 'rad' | 'fraction' | '';
-  /** Share of the excess or lack at the zone's worst and other representative places that goes when this cause is taken away, 0 to 1. */
+  /** Share of the excess or lack at the zone's worst and other representative places that goes when this cause is taken away, 0 to 1; NaN for a zone whose cause was not sought. */
   readonly explains: number;
 }
 

@@ -18,7 +18,7 @@ const point = fc.tuple(anyNumber, anyNumber);
 const strokes = fc.array(fc.nat(500), { maxLength: 12 });
 
 const cause = fc.record<Cause>({
-  kind: fc.constantFrom<CauseKind>('stop', 'speed', 'distance', 'angle', 'overlap', 'trigger', 'edge', 'plan-lead', 'plan-overlap', 'plan-film', 'plan-distance', 'set-up', 'unknown'),
+  kind: fc.constantFrom<CauseKind>('missing-stroke', 'stop', 'speed', 'distance', 'angle', 'overlap', 'trigger', 'edge', 'plan-edge', 'plan-lead', 'plan-overlap', 'plan-film', 'plan-distance', 'set-up', 'unknown'),
   strokes,
   found: anyNumber,
   meant: anyNumber,
@@ -29,6 +29,8 @@ const change: fc.Arbitrary<Change> = fc.oneof(
   fc.record({ kind: fc.constant('no-stops' as const), strokes }),
   fc.record({ kind: fc.constant('even-speed' as const), strokes, speed_m_s: anyNumber }),
   fc.record({ kind: fc.constant('move-strokes' as const), strokes, overlapFraction: anyNumber }),
+  fc.record({ kind: fc.constant('move-strokes' as const), strokes, overlapFraction: anyNumber, anchored: strokes }),
+  fc.record({ kind: fc.constant('add-strokes' as const), strokes }),
   fc.record({ kind: fc.constant('plan' as const), overlapFraction: anyNumber, lead_m: anyNumber }),
 );
 const faultKind = fc.constantFrom<FaultKind>('holiday', 'thin-lap', 'heavy-spot', 'dry-spray');

@@ -48,7 +48,13 @@ describe('causeText', () => {
     ["The plan itself: its mean film is not the target's: 88 µm, 50 µm was meant.", { kind: 'plan-film', strokes: [], found: 88e-6, meant: 50e-6, unit: 'm' }, 'heavy-spot'],
     ['The plan itself: a gun at 310 mm lets the drops dry too far; 200 mm does better.', { kind: 'plan-distance', strokes: [], found: 0.31, meant: 0.2, unit: 'm' }, 'dry-spray'],
     ['The gun set-up: no way of moving this fan keeps the film inside the limits.', { kind: 'set-up', strokes: [], found: NaN, meant: NaN, unit: '' }, 'dry-spray'],
-    ['No single cause can be named; strokes 1, 2 and 3 reach it.', { kind: 'unknown', strokes: [0, 1, 2], found: NaN, meant: NaN, unit: '', explains: 0 }, 'thin-lap'],
+    ['No single cause is found; strokes 1, 2 and 3 reach it.', { kind: 'unknown', strokes: [0, 1, 2], found: NaN, meant: NaN, unit: '', explains: 0 }, 'thin-lap'],
+    ['No stroke laid film there.', { kind: 'unknown', strokes: [], found: NaN, meant: NaN, unit: '', explains: 0 }, 'holiday'],
+    ['No cause was sought: worse zones went before it.', { kind: 'unknown', strokes: [], found: NaN, meant: NaN, unit: '', explains: NaN }, 'thin-lap'],
+    ['Stroke 3 of the plan was not sprayed.', { kind: 'missing-stroke', strokes: [2], found: 0, meant: 1, unit: 'fraction' }, 'holiday'],
+    ['Strokes 3 and 4 of the plan were not sprayed all along.', { kind: 'missing-stroke', strokes: [3, 2], found: 0.6, meant: 1, unit: 'fraction' }, 'holiday'],
+    ['The edge is not filled by stroke 5: its line runs 140 mm inside it, 100 mm inside it was meant.', { kind: 'edge', found: 0.14, meant: 0.1, unit: 'm' }, 'thin-lap'],
+    ['The plan itself: the edge is not filled, its first line runs 100 mm inside it; on the edge does better.', { kind: 'plan-edge', strokes: [], found: 0.1, meant: 0, unit: 'm' }, 'thin-lap'],
   ])('%s', (expected, cause, kind) => {
     expect(text(cause, kind)).toBe(expected);
   });
@@ -87,9 +93,13 @@ describe('cureText', () => {
     ['with the gun held at 200 mm in stroke 1', { kind: 'even-distance', strokes: [0], distance_m: 0.2 }],
     ['with the gun square to the panel in stroke 1', { kind: 'square-gun', strokes: [0] }],
     ['with 50 % overlap at strokes 1 and 2', { kind: 'move-strokes', strokes: [0, 1], overlapFraction: 0.5 }],
+    ['with stroke 1 on its planned line', { kind: 'move-strokes', strokes: [0], overlapFraction: 0.5, anchored: [0] }],
+    ['with stroke 1 on its planned line and 50 % overlap at strokes 2 and 3', { kind: 'move-strokes', strokes: [0, 1, 2], overlapFraction: 0.5, anchored: [0] }],
+    ['with stroke 3 of the plan sprayed', { kind: 'add-strokes', strokes: [2] }],
     ['with the fluid on and off 60 mm past the edge in stroke 1', { kind: 'trigger-past-edge', strokes: [0], lead_m: 0.06 }],
     ['with the plan at 50 % overlap, 0.42 m/s, 200 mm distance, the first stroke 10 mm in from the edge and the fluid on and off 30 mm past the edge',
       { kind: 'plan', overlapFraction: 0.5, speed_m_s: 0.42, distance_m: 0.2, firstStroke_m: 0.01, lead_m: 0.03 }],
+    ['with the plan at the first stroke on the edge', { kind: 'plan', firstStroke_m: 0 }],
     ['with the plan at the first stroke 10 mm outside the edge', { kind: 'plan', firstStroke_m: -0.01 }],
   ])('%s', (expected, change) => {
     expect(changeText(change, 'metric')).toBe(expected);

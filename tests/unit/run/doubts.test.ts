@@ -18,6 +18,14 @@ describe('doubts about recorded strokes', () => {
     expect(warning?.text).toContain('Stroke 4 went to 450 to 450 mm');
   });
 
+  it('doubts a planned distance once, in the plan', () => {
+    const far = testSetting({ plan: { distance_mm: 450 }, size_mm: [700, 900] });
+    expect(far.warnings.map(({ code }) => code)).toEqual(['distance-range']);
+    expect(strokesOf(far).warnings).toEqual([]);
+    // A recording that went there too is a matter of its own.
+    expect(strokesOf(far, { path: session(far, {}), warnings: [] }).warnings.map(({ code }) => code)).toContain('distance-range');
+  });
+
   it('says that strokes ran beside the panel, as a file in the wrong unit would', () => {
     const path = session(setting, {});
     const far = { ...path, x_m: path.x_m.map((x) => x + 5) };

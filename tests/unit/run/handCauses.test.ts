@@ -138,6 +138,23 @@ describe('causes in the hand', () => {
     expectCureRepeats(result, fault);
   });
 
+  it('a stroke too far off at one end and too near at the other: the overlap at each fault', () => {
+    // Stroke 3 runs from 55 mm high (right) to 70 mm low (left): farthest from what was meant where it is too near.
+    const result = sprayed({ 2: { shift_m: (s) => 0.055 - 0.125 * s } });
+    const thin = result.verdict.faults.filter(({ kind, cause }) => kind === 'thin-lap' && cause.kind === 'overlap' && cause.strokes[0] === 2);
+    const heavy = result.verdict.faults.filter(({ kind, cause }) => kind === 'heavy-spot' && cause.kind === 'overlap' && cause.strokes[0] === 2);
+    expect(thin.length).toBeGreaterThan(0);
+    expect(heavy.length).toBeGreaterThan(0);
+    for (const { cause, zones } of [...thin, ...heavy]) {
+      const s = ((zones[0]?.at_m[0] ?? NaN) + 0.06) / 0.82;
+      // Pitch 125 mm and the shift there, of a 250 mm fan; the nearest place of a line 8.7° off lies up to 20 mm along.
+      expect(Math.abs(cause.found - (0.5 - (0.055 - 0.125 * s) / 0.25))).toBeLessThan(0.02);
+      expect(cause.meant).toBe(0.5);
+    }
+    expect(thin[0]?.cause.found).toBeLessThan(0.5);
+    expect(heavy[0]?.cause.found).toBeGreaterThan(0.5);
+  });
+
   it('a late trigger: how far inside the edge', () => {
     const result = sprayed({ 2: { opensLate_m: 0.16 } });
     const fault = faultOf(result, 'thin-lap');
@@ -159,7 +176,7 @@ describe('causes in the hand', () => {
     expect(fault.cause.strokes).toEqual([0]);
     expect(Math.abs(fault.cause.found - 0.07)).toBeLessThan(0.003);
     expect(fault.cause.meant).toBe(0);
-    expect(fault.cure?.change.kind).toBe('move-strokes');
+    expect(fault.cure?.change).toMatchObject({ kind: 'move-strokes', anchored: [0] });
     expectCureRepeats(result, fault);
   });
 

@@ -24,7 +24,8 @@ describe('a stroke of the plan that nobody sprayed', () => {
     const { verdict } = sprayedWithout(left);
     const [worst] = verdict.faults;
     expect(worst?.cause.kind).toBe('missing-stroke');
-    expect(worst?.cause.strokes.filter((stroke) => !left.includes(stroke))).toEqual([]);
+    expect([...(worst?.cause.strokes ?? [])].sort()).toEqual(left);
+    expect(worst?.cause).toMatchObject({ found: 0, meant: 1, unit: 'fraction' });
     expect(worst?.cure?.change.kind).toBe('add-strokes');
   });
 
@@ -40,6 +41,31 @@ describe('a stroke of the plan that nobody sprayed', () => {
   it('is not blamed where every stroke was sprayed', () => {
     const { verdict } = sprayedWithout([]);
     expect(verdict.faults).toEqual([]);
+  });
+});
+
+describe('a stroke of the plan that broke off and went on', () => {
+  /** Stroke 3 (right to left is the second) with the fluid off from `from` to `to` of its rows. */
+  function brokenOff(from: number, to: number): CoatResult {
+    const setting = testSetting({});
+    const whole = session(setting, {});
+    const { firstRow, lastRow } = strokesOf(setting, { path: whole, warnings: [] }).strokes[2]!;
+    const row = (share: number) => Math.round(firstRow + share * (lastRow - firstRow));
+    const path: Path = { ...whole, trigger: whole.trigger.slice().fill(0, row(from), row(to)) };
+    const strokes = strokesOf(setting, { path, warnings: [] });
+    expect(strokes.strokes).toHaveLength(6);
+    return judgeCoat(setting, strokes, layCoat(setting, strokes));
+  }
+
+  it('is named for the bare stretch, with the share that was sprayed', () => {
+    const { verdict } = brokenOff(0.3, 0.65);
+    expect(verdict.faults.length).toBeGreaterThan(0);
+    for (const { cause, cure } of verdict.faults) {
+      expect(cause).toMatchObject({ kind: 'missing-stroke', strokes: [2] });
+      // 35 % of 820 mm, ends known to a row of travel (3 mm) each and to the smoothing over 0.1 s (30 mm).
+      expect(Math.abs(cause.found - 0.65)).toBeLessThan(0.04);
+      expect(cure).toMatchObject({ change: { kind: 'add-strokes', strokes: [2] }, inTargetAfter: 1, areaAfter_m2: 0, worsens: [] });
+    }
   });
 });
 

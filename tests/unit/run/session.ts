@@ -10,7 +10,7 @@ export interface HandEdit {
   /** Swings about a wrist this far behind the nozzle, square in the middle, the aim as planned. */
   readonly arcRadius_m?: number;
   /** Left of the travel of a stroke along +x (so always +y for strokes along x). */
-  readonly shift_m?: number;
+  readonly shift_m?: number | ((s: number) => number);
   /** Fluid opens (closes) this much later (earlier) than planned, m of travel. */
   readonly opensLate_m?: number;
   readonly closesEarly_m?: number;
@@ -83,7 +83,7 @@ function pose(
     const towardS = -Math.sin(fan) * unit[0] + Math.cos(fan) * unit[1];
     pitch = swing * Math.sign(towardS);
   }
-  const shift = edit.shift_m ?? 0;
+  const shift = typeof edit.shift_m === 'function' ? edit.shift_m(s) : (edit.shift_m ?? 0);
   return [t, a[0] + unit[0] * along, a[1] + unit[1] * along + shift, height, fan, pitch, 0, on ? 1 : 0];
 }
 

@@ -48,6 +48,15 @@ describe('groupFaults', () => {
     expect(faults).toHaveLength(1);
   });
 
+  it('puts a holiday before a thin lap of equal area, though it is nearer to its own limit', () => {
+    // Of 50 µm at least 40, and 12.5 for a holiday: 12 µm lack 0.5 of the holiday's limit, 14 µm lack 26 of the lap's.
+    const lower_m = TARGET.minFraction * TARGET.thickness_m;
+    const bare = { ...zone('holiday', 1e-3, 0.5e-6), worst: TARGET.holidayFraction * TARGET.thickness_m - 0.5e-6 };
+    const thin = { ...zone('thin-lap', 1e-3, lower_m - 14e-6), worst: 14e-6 };
+    const faults = groupFaults([{ zone: thin, cause: cause('speed', [1]) }, { zone: bare, cause: cause('missing-stroke', [2]) }], TARGET);
+    expect(faults.map(({ kind }) => kind)).toEqual(['holiday', 'thin-lap']);
+  });
+
   it('weighs a film by the target and a dry share as it is', () => {
     expect(severity_m2(zone('thin-lap', 0.01, 10e-6), TARGET)).toBeCloseTo(0.002, 12);
     expect(severity_m2(zone('dry-spray', 0.01, 0.3), TARGET)).toBeCloseTo(0.003, 12);
