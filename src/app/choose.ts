@@ -16,7 +16,8 @@ const SPANS_PER_ZONE = 2.5;
 export function chooseFault(chosen: ChosenFault | null): void {
   state.chosenFault.value = chosen;
   const fault = chosen === null ? undefined : reported.peek()?.verdict.faults[chosen.fault];
-  state.chosenStrokes.value = fault?.cause.strokes ?? [];
+  // The strokes of a missing stroke are the plan's: none of those on the panel is meant.
+  state.chosenStrokes.value = fault === undefined || fault.cause.kind === 'missing-stroke' ? [] : fault.cause.strokes;
   const zone = chosen === null ? undefined : fault?.zones[chosen.zone];
   if (zone === undefined) return;
   const [left, bottom, right, top] = zone.box_m;
