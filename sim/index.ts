@@ -48,20 +48,29 @@ export type { PaintAccount } from './deposit/deposit.ts';
 export type { LayMethod } from './deposit/pieces.ts';
 export { strokesAt, type StrokeShare } from './deposit/strokesAt.ts';
 export type { Film } from './film/film.ts';
+export type { FilmLaw } from './film/law.ts';
+export { PEEL_BANDS_M } from './film/level/peel.ts';
+export { momentFigures, type MomentFigures } from './film/life/momentFigures.ts';
+export type { FilmMoment } from './film/life/snapshot.ts';
 
 export { filmFigures, inTargetFraction } from './verdict/figures.ts';
 export { limitOf, marginOf } from './verdict/judged.ts';
-export type { Target } from './verdict/target.ts';
-export type { Cause, CauseKind, Change, Cure, Fault, FaultKind, FilmFigures, Verdict, Zone } from './verdict/verdict.ts';
+export type { LifeFigures, LifeVerdict } from './verdict/lifeVerdict.ts';
+export type { LifeLimits, Target } from './verdict/target.ts';
+export type { Cause, CauseKind, Change, ConditionChange, Cure, Fault, FaultKind, FilmFigures, RunCourse, TravelChange, Verdict, Zone } from './verdict/verdict.ts';
 
 export { changedStrokes } from './run/changedStrokes.ts';
+export { dryTimes, runLife, type CoatLife, type LifeOptions } from './run/coatLife.ts';
 export { fanWidth_m } from './run/fan.ts';
 export { flattestOverlap, overlapCv, strokeAcross } from './run/flattestOverlap.ts';
 export { judgeCoat, type JudgeOptions } from './run/judge.ts';
+export { judgeLife, type JudgeLifeOptions } from './run/judgeLife.ts';
 export { layCoat, type LayOptions, type Travel } from './run/lay.ts';
 export { filmsAtPlaces, type PlaceFilms } from './run/placeFilms.ts';
+export { coatMoment, copyCoat, liveUntil, startCoat, type LivingCoat } from './run/livingCoat.ts';
 export { meanPlannedFilm_m } from './run/planTrials.ts';
 export { readRecording } from './run/readRecording.ts';
+export { recordingOf } from './run/recordingOf.ts';
 export type { CoatResult, CoatSetting, CoatStrokes, LaidCoat } from './run/result.ts';
 export { runJob, type RunOptions } from './run/runJob.ts';
 export { settleCoat, type SettleOptions } from './run/settle.ts';
@@ -72,6 +81,7 @@ export * from './picture/field.ts';
 export * from './picture/filmPicture.ts';
 export * from './picture/hatch.ts';
 export * from './picture/legend.ts';
+export * from './picture/momentField.ts';
 export * from './picture/strokeLines.ts';
 export * from './picture/strokesSvg.ts';
 export * from './picture/zoneRim.ts';
@@ -82,6 +92,7 @@ export * from './report/cureText.ts';
 export * from './report/faultFigures.ts';
 export * from './report/faultJson.ts';
 export * from './report/filmCsv.ts';
+export * from './report/lifeReport.ts';
 export * from './report/planReport.ts';
 export * from './report/reportJson.ts';
 export * from './report/reportText.ts';
@@ -92,3 +103,40 @@ export * from './report/strokesCsv.ts';
 export * from './report/strokesTable.ts';
 export * from './report/units.ts';
 export * from './report/words.ts';
+
+export type { AirSpec, BackingWord, MixSpec } from './job/schema.ts';
+
+export { backingById, BACKINGS, type Backing } from './materials/backings.ts';
+export { blendDensity_kg_m3, moleFractions, volumeFractions, type BlendPart, type MolePart } from './materials/blend.ts';
+export { cupById, CUPS, type Cup } from './materials/cups.ts';
+export type { Finish } from './materials/finish.ts';
+export { finishById, FINISHES } from './materials/finishes.ts';
+export { vapourPressure_Pa, type Solvent } from './materials/solvent.ts';
+export { solventById, SOLVENTS } from './materials/solvents.ts';
+export type { Sourced } from './materials/sourced.ts';
+export { thinnerById, THINNERS, type Thinner } from './materials/thinners.ts';
+
+export { changedMixSpec, genericMixSpec, USUAL_RETARDER, type MixChange } from './mix/changedMixSpec.ts';
+export { cupSeconds, cupViscosity_m2_s, isInCupRange } from './mix/cups.ts';
+export { genericMix } from './mix/genericMix.ts';
+export { makeMix } from './mix/makeMix.ts';
+export type { Mix, MixSolvent, SolventClass, ViscosityLaw } from './mix/mix.ts';
+export { fittedSensitivity_K, viscosity_Pa_s } from './mix/viscosity.ts';
+
+export { airAnswer, type AirAnswer, type AirQuestion, type RetardedMix, type RetarderAnswer } from './air/airAnswer.ts';
+export { dryingFactor, ruleDryingRatio, type DryingFactor } from './air/dryingFactor.ts';
+export { evaporationLaw, pressureShareAt, type ClassEvaporation, type EvaporationLaw } from './air/evaporationLaw.ts';
+export { criticalHumidityFraction, filmTemperature_K } from './air/filmTemperature.ts';
+export { heatedAir, makeAir, type MoistAir } from './air/moistAir.ts';
+
+export * from './report/airJson.ts';
+export * from './report/airReport.ts';
+
+export type { Demonstration, LessonMap, OtherSide } from './run/demonstrations/demonstration.ts';
+export { SHOWN_COAT } from './run/demonstrations/demonstration.ts';
+export { demonstrationById, DEMONSTRATIONS } from './run/demonstrations/demonstrations.ts';
+export { lessonFields } from './run/demonstrations/lessonField.ts';
+export { judgedAt, runDemonstration, runSide, sidesOf, type DemonstrationOptions, type DemonstrationResult, type DemonstrationSide, type SideChoice } from './run/demonstrations/runDemonstration.ts';
+export type * from './report/reportedDemonstration.ts';
+export * from './report/demonstrationText.ts';
+export * from './report/demonstrationJson.ts';

@@ -26,13 +26,14 @@ export interface Unit {
  * Exact by definition (NIST Special Publication 811, 2008, appendix B): the inch is 25.4 mm, the US
  * gallon 231 cubic inches, the imperial gallon 4.546 09 L, 0 °C is 273.15 K.
  */
+/** 0 °C in kelvin, exact. */
+export const CELSIUS_0_K = 273.15;
 export const METRES_PER_INCH = 0.0254;
 export const METRES_PER_FOOT = 12 * METRES_PER_INCH;
 export const METRES_PER_MIL = METRES_PER_INCH / 1000;
 export const CUBIC_METRES_PER_US_GALLON = 231 * METRES_PER_INCH ** 3;
 export const CUBIC_METRES_PER_US_FLUID_OUNCE = CUBIC_METRES_PER_US_GALLON / 128;
 const CUBIC_METRES_PER_IMPERIAL_GALLON = 4.54609e-3;
-const KELVIN_AT_0_CELSIUS = 273.15;
 
 /** All units understood, those shown in messages first within their quantity. */
 export const UNITS: readonly Unit[] = [
@@ -70,8 +71,8 @@ export const UNITS: readonly Unit[] = [
   { quantity: 'time', names: ['h'], size: 3600 },
   { quantity: 'angle', names: ['°', 'deg', 'degrees'], size: Math.PI / 180 },
   { quantity: 'angle', names: ['rad'], size: 1 },
-  { quantity: 'temperature', names: ['°C', 'C'], size: 1, shift: KELVIN_AT_0_CELSIUS },
-  { quantity: 'temperature', names: ['°F', 'F'], size: 5 / 9, shift: (KELVIN_AT_0_CELSIUS * 9) / 5 - 32 },
+  { quantity: 'temperature', names: ['°C', 'C'], size: 1, shift: CELSIUS_0_K },
+  { quantity: 'temperature', names: ['°F', 'F'], size: 5 / 9, shift: (CELSIUS_0_K * 9) / 5 - 32 },
   { quantity: 'ratio', names: ['%', 'percent'], size: 0.01 },
 ];
 

@@ -16,6 +16,8 @@ export interface GunPose {
 export interface FluidSlice {
   readonly start: GunPose;
   readonly end: GunPose;
+  /** Time of the path at which it begins. */
+  readonly start_s: number;
   readonly duration_s: number;
   /** Share of the full fluid rate. */
   readonly share: number;
@@ -70,7 +72,7 @@ function* plainSlices(path: Path, strokes: readonly Stroke[], lag_s: number, unt
     const change_s = change < path.count ? (path.t_s[change] as number) + lag_s : Infinity;
     const next_s = Math.min(nextRow_s, change_s, end_s);
     if (share > 0) {
-      yield { start: poseIn(path, row, now_s), end: poseIn(path, row, next_s), duration_s: next_s - now_s, share, stroke };
+      yield { start: poseIn(path, row, now_s), end: poseIn(path, row, next_s), start_s: now_s, duration_s: next_s - now_s, share, stroke };
     }
     now_s = next_s;
   }
@@ -88,7 +90,8 @@ function strokeOfRow(count: number, strokes: readonly Stroke[]): Int32Array {
   return owner;
 }
 
-function poseIn(path: Path, row: number, time_s: number): GunPose {
+/** The pose at a time within a row and the next. */
+export function poseIn(path: Path, row: number, time_s: number): GunPose {
   const start_s = path.t_s[row] as number;
   const share = (time_s - start_s) / ((path.t_s[row + 1] as number) - start_s);
   return {

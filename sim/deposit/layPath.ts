@@ -3,16 +3,13 @@ import type { PanelGrid } from '../panel/panelGrid.ts';
 import type { Spray } from '../gun/spray.ts';
 import type { Path } from '../stroke/path.ts';
 import type { Stroke } from '../stroke/stroke.ts';
-import { layBands, type Band } from './bands.ts';
+import { layBands } from './bands.ts';
 import { coveredVolume_m3 } from './coveredVolume.ts';
 import type { Deposit, PaintAccount } from './deposit.ts';
-import { fluidSlices, isStraight, type FluidSlice, type GunPose } from './fluidSlices.ts';
-import { laySweep } from './laySweep.ts';
-import { laySteps } from './laySteps.ts';
-import { liquidOf, makeLayer, stampsOf, sweepOf, type Layer, type LayMethod } from './pieces.ts';
-import { countPasses, type Reach } from './passes.ts';
-import { layStamp, type Stamp } from './stamp.ts';
-import type { Amounts } from './amounts.ts';
+import { fluidSlices } from './fluidSlices.ts';
+import { laySlice, startRun } from './laySlice.ts';
+import { makeLayer, type LayMethod } from './pieces.ts';
+import { countPasses } from './passes.ts';
 
 /** What is laid, by what spray, on what. */
 export interface DepositOptions {
@@ -32,9 +29,6 @@ export interface DepositOptions {
   /** Asked about every 4096 pieces; true stops with a `cancelled` error. */
   readonly shouldStop?: () => boolean;
 }
-
-/** Pieces laid between two questions whether to stop. */
-const PIECES_A_QUESTION = 4096;
 
 /**
  * Lays every piece of a path that has fluid on, adding to `deposit`, and says where the liquid went.
@@ -57,9 +51,8 @@ export function layPath(options: DepositOptions): PaintAccount {
   checkPath(path);
   const before_m3 = coveredVolume_m3(deposit.wet_m, panelGrid);
   const layer = makeLayer(spray, options.method ?? 'auto', options.stepScale);
-  const run: Run = { layer, deposit, row: new Float32Array(deposit.grid.columns), bands: [], reaches: [], pieces: 0, sprayed_m3: 0, fog_m3: 0, flight_m3: 0 };
+  const run = startRun(layer, deposit);
   for (const slice of fluidSlices(path, strokes, spray.triggerLag_s, until_s)) {
-    run.sprayed_m3 += liquidOf(layer, slice);
     laySlice(run, slice, options.shouldStop);
   }
   layBands(deposit, run.bands);
@@ -69,76 +62,8 @@ export function layPath(options: DepositOptions): PaintAccount {
   return { sprayed_m3, landed_m3, fog_m3, flight_m3, missed_m3: sprayed_m3 - fog_m3 - flight_m3 - landed_m3 };
 }
 
-/** Travel between poses noted for the count of passes, as a share of the half depth. */
-const PASS_STEP_SHARE = 1 / 4;
-
-interface Run {
-  readonly layer: Layer;
-  readonly deposit: Deposit;
-  readonly row: Float32Array;
-  readonly bands: Band[];
-  readonly reaches: Reach[];
-  pieces: number;
-  sprayed_m3: number;
-  fog_m3: number;
-  flight_m3: number;
-}
-
-function laySlice(run: Run, slice: FluidSlice, shouldStop: (() => boolean) | undefined): void {
-  const { layer, deposit } = run;
-  const straight = isStraight(slice);
-  if (straight) run.reaches.push(slice);
-  const sweep = sweepOf(layer, slice);
-  if (sweep !== null) {
-    laySweep(deposit, sweep, run.bands, run.row);
-    noteLost(run, sweep.liquid_m3, sweep.amounts);
-    askToStop(run, shouldStop);
-    return;
-  }
-  const steps = laySteps(deposit, layer, slice);
-  if (steps !== null) {
-    noteLost(run, liquidOf(layer, slice), steps);
-    askToStop(run, shouldStop);
-    return;
-  }
-  for (const stamp of stampsOf(layer, slice)) {
-    layStamp(deposit, layer.tables, stamp, run.row);
-    noteLost(run, stamp.liquid_m3, stamp.amounts);
-    if (!straight) noteReach(run, stamp);
-    askToStop(run, shouldStop);
-  }
-}
-
-/**
- * Notes a stamp for the count of passes once the gun has moved a quarter of the half depth since
- * the last one noted: every cell but those on the fan's outermost 2 % is seen by the next.
- */
-function noteReach(run: Run, stamp: Stamp): void {
-  const { pose, stroke } = stamp;
-  const last = run.reaches[run.reaches.length - 1];
-  if (last !== undefined && last.stroke === stroke && moved_m(last.end, pose, run.layer) < (PASS_STEP_SHARE * run.layer.tables.nominalHalfDepth_m * pose.z_m) / run.layer.tables.distance_m) return;
-  run.reaches.push({ start: pose, end: pose, stroke });
-}
-
-/** How far any part of the fan can have moved on the panel between two poses, about. */
-function moved_m(from: GunPose, to: GunPose, layer: Layer): number {
-  const swing = Math.abs(to.pitch_rad - from.pitch_rad) + Math.abs(to.yaw_rad - from.yaw_rad);
-  return Math.hypot(to.x_m - from.x_m, to.y_m - from.y_m) + to.z_m * swing + layer.tables.nominalHalfWidth_m * Math.abs(to.fan_rad - from.fan_rad);
-}
-
-function noteLost(run: Run, liquid_m3: number, amounts: Amounts): void {
-  run.fog_m3 += liquid_m3 * amounts.fog;
-  run.flight_m3 += liquid_m3 * amounts.flight;
-}
-
-function askToStop(run: Run, shouldStop: (() => boolean) | undefined): void {
-  run.pieces++;
-  if (shouldStop === undefined || run.pieces % PIECES_A_QUESTION !== 0) return;
-  if (shouldStop()) throw new CrosscoatError('cancelled', 'layPath: stopped on request; the deposit is half laid, throw it away');
-}
-
 /** NaN and infinities fail here, once, so that the kernels need not look. */
-function checkPath(path: Path): void {
+export function checkPath(path: Path): void {
   const columns = [path.t_s, path.x_m, path.y_m, path.z_m, path.fan_rad, path.pitch_rad, path.yaw_rad];
   for (let row = 0; row < path.count; row++) {
     const z_m = path.z_m[row] as number;

@@ -121,7 +121,7 @@ function heldAim_m(aim_m: number): number {
 }
 
 /** The pose at a share of a slice's time. */
-export function poseBetween(slice: FluidSlice, share: number): GunPose {
+export function poseBetween(slice: Pick<FluidSlice, 'start' | 'end'>, share: number): GunPose {
   const { start, end } = slice;
   return {
     x_m: between(start.x_m, end.x_m, share),

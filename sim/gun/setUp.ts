@@ -39,7 +39,11 @@ export interface SetUp {
     readonly spreadRatio: number;
     /** Relative evaporation rate of the thinner, n-butyl acetate = 1. */
     readonly solventSpeedRatio: number;
+    /** Viscosity at which the drops have that diameter. */
+    readonly atViscosity_Pa_s: number;
   };
+  /** Air pressure above the room's at the cap. */
+  readonly capPressure_Pa: number;
   /** From trigger to fluid, both ways. */
   readonly triggerLag_s: number;
   /** Distances for which the fan was measured or may be believed; outside, results carry a warning. */

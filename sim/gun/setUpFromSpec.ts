@@ -38,7 +38,9 @@ export function makeSetUp(spec: SetUpSpec, pointer = ''): SetUp {
       meanDiameter_m: drops.meanDiameter_um * M_PER_UM,
       spreadRatio: drops.spread,
       solventSpeedRatio: drops.solventSpeed,
+      atViscosity_Pa_s: drops.atViscosity_mPa_s * 1e-3,
     },
+    capPressure_Pa: spec.capPressure_kPa * 1e3,
     triggerLag_s: spec.triggerLag_ms * 1e-3,
     distanceRange_m: [low_mm * M_PER_MM, high_mm * M_PER_MM],
   };
@@ -67,6 +69,8 @@ function checkSpec(spec: SetUpSpec, pointer: string): void {
     ['/drops/meanDiameter_um', drops.meanDiameter_um, 1, 500, 'µm'],
     ['/drops/spread', drops.spread, 1, 5, ''],
     ['/drops/solventSpeed', drops.solventSpeed, 0, 20, ''],
+    ['/drops/atViscosity_mPa_s', drops.atViscosity_mPa_s, 1, 2000, 'mPa s'],
+    ['/capPressure_kPa', spec.capPressure_kPa, 1, 500, 'kPa'],
     ['/triggerLag_ms', spec.triggerLag_ms, 0, 1000, 'ms'],
     ['/distanceRange_mm/0', spec.distanceRange_mm[0], 10, spec.distanceRange_mm[1], 'mm', 'nearest comes before farthest'],
     ['/distanceRange_mm/1', spec.distanceRange_mm[1], 10, 2000, 'mm'],

@@ -1,5 +1,5 @@
-import { DISTANCE_MM, defaultSetUp } from './defaults.ts';
-import { SCHEMA_VERSION, type CoatSpec, type Job, type PanelSpec, type PlanSpec, type RecordingSpec, type SetUpSpec, type TargetSpec } from './schema.ts';
+import { DISTANCE_MM, RETARDER, USUAL_AIR, USUAL_BACKING, WAIT_MIN, defaultMix, defaultSetUp } from './defaults.ts';
+import { SCHEMA_VERSION, type CoatSpec, type Job, type MixSpec, type PanelSpec, type PlanSpec, type RecordingSpec, type SetUpSpec, type TargetSpec } from './schema.ts';
 
 /** Name of the recorded session that belongs to the demo job, beside this file. */
 export const DEMO_SESSION_FILE = 'demo-session.csv';
@@ -7,13 +7,16 @@ export const DEMO_SESSION_FILE = 'demo-session.csv';
 /** Ids in the demo job that other parts of the program ask for. */
 export const DEMO_PLANNED_COAT = 'planned';
 export const DEMO_HAND_COAT = 'by-hand';
+export const DEMO_GENERAL_MIX = 'general';
+export const DEMO_SECOND_COAT = 'second-coat';
 export const DEMO_RECORDING = 'session';
 
 /**
- * The job shown at first start: the fabric-covered rudder of an invented training glider, three
- * set-ups, a planned cross coat, the same coat meant for a hand, and a single coat that laps too
- * little. Everything in it is made up. The recorded session is a file of its own: `withRecording`
- * adds it to the coat `DEMO_HAND_COAT`.
+ * The job shown at first start: the fabric-covered rudder of an invented training glider, two
+ * mixes, three set-ups, a planned cross coat, the same coat meant for a hand, a single coat that laps
+ * too little, and a second cross coat laid over the planned one while that still holds solvent.
+ * Everything in it is made up. The recorded session is a file of its own: `withRecording` adds it
+ * to the coat `DEMO_HAND_COAT`.
  */
 export function demoJob(): Job {
   return {
@@ -23,8 +26,10 @@ export function demoJob(): Job {
     seed: 20,
     cell_mm: 2,
     part: { name: 'Rudder of the club trainer', panels: [rudder()] },
+    air: { ...USUAL_AIR },
+    mixes: [generalMix(), retardedMix()],
     setUps: [lowPressure(), conventional(), wornCap()],
-    coats: [plannedCoat(), handCoat(), singleCoat()],
+    coats: [plannedCoat(), handCoat(), singleCoat(), secondCoat()],
     recordings: [],
   };
 }
@@ -59,7 +64,17 @@ function rudder(): PanelSpec {
     },
     holes: [{ circle_mm: [150, 560, 92] }],
     attitude: { tilt_deg: 90, down_deg: -90 },
+    backing: USUAL_BACKING,
   };
+}
+
+function generalMix(): MixSpec {
+  return defaultMix(DEMO_GENERAL_MIX, 'Clear dope, general thinner');
+}
+
+/** For a damp day: what blush asks for. */
+function retardedMix(): MixSpec {
+  return { ...defaultMix('retarded', 'Clear dope, retarded'), retarder: RETARDER };
 }
 
 function lowPressure(): SetUpSpec {
@@ -132,6 +147,7 @@ function plannedCoat(): CoatSpec {
     name: 'Cross coat as planned',
     panel: 'left-side',
     setUp: 'low-pressure',
+    mix: DEMO_GENERAL_MIX,
     target: CROSS_TARGET,
     plan: CROSS_PLAN,
     hand: { kind: 'steady' },
@@ -142,6 +158,21 @@ function handCoat(): CoatSpec {
   return { ...plannedCoat(), id: DEMO_HAND_COAT, name: 'Cross coat by hand', hand: { kind: 'practised' } };
 }
 
+/** The planned coat once more, before the first has let all its solvent go. */
+function secondCoat(): CoatSpec {
+  return {
+    id: DEMO_SECOND_COAT,
+    name: `Second cross coat, ${WAIT_MIN} min after the first`,
+    panel: 'left-side',
+    setUp: 'low-pressure',
+    mix: DEMO_GENERAL_MIX,
+    over: { coat: DEMO_PLANNED_COAT, wait_min: WAIT_MIN },
+    target: CROSS_TARGET,
+    plan: CROSS_PLAN,
+    hand: { kind: 'steady' },
+  };
+}
+
 /** One pass with too little overlap for a fan with thin edges: 47.6 µm less what flies off, in stripes. */
 function singleCoat(): CoatSpec {
   return {
@@ -149,6 +180,7 @@ function singleCoat(): CoatSpec {
     name: 'Single coat, 30 % overlap',
     panel: 'left-side',
     setUp: 'conventional',
+    mix: DEMO_GENERAL_MIX,
     target: { ...CROSS_TARGET, thickness_um: 24 },
     plan: { ...CROSS_PLAN, overlap_percent: 30, speed_m_s: 0.3, cross: false },
     hand: { kind: 'steady' },

@@ -4,7 +4,7 @@ import { findJsonFault } from './jsonFault.ts';
 import { problemsOfIssues, valueWords, type Problem } from './problems.ts';
 import { referenceProblems } from './references.ts';
 import { JobSchema, type Job } from './schema.ts';
-import { fileWords, upgradeJob } from './upgrade.ts';
+import { addedSince, cameAfter, fileWords, upgradeJob } from './upgrade.ts';
 
 /** Longest text of a job file, letters: an hour of recorded strokes is about a third of it. */
 const LONGEST_TEXT = 64e6;
@@ -27,12 +27,12 @@ export interface ParsedJob {
  * error for up to ten problems, each with its JSON pointer, value, limit and advice).
  */
 export function parseJob(input: unknown, file?: string): ParsedJob {
-  const stated = upgradeJob(typeof input === 'string' ? readJson(input, file) : input, file);
+  const { job: stated, version } = upgradeJob(typeof input === 'string' ? readJson(input, file) : input, file);
   const result = v.safeParse(JobSchema, stated, { abortPipeEarly: true });
   if (!result.success) throw problemsError(problemsOfIssues(result.issues), file);
   const problems = referenceProblems(result.output);
   if (problems.length > 0) throw problemsError(problems, file);
-  return { job: result.output, warnings: defaultWarnings(stated, result.output) };
+  return { job: result.output, warnings: defaultWarnings(stated, result.output, version) };
 }
 
 function readJson(text: string, file: string | undefined): unknown {
@@ -71,16 +71,28 @@ function isEmptyList(value: unknown): boolean {
   return Array.isArray(value) && value.length === 0;
 }
 
-/** One warning that names the values filled in. */
-function defaultWarnings(stated: unknown, job: Job): Warning[] {
+/**
+ * One warning that names the values filled in, and one in a few words for all that a file of an
+ * older version could not state: that is no slip of its writer, and is no list to be read through.
+ */
+function defaultWarnings(stated: unknown, job: Job, version: number): Warning[] {
   const filled: Problem[] = [];
   collectFilled('', stated, job, filled);
-  const [first] = filled;
-  if (first === undefined) return [];
+  const unasked = filled.filter(({ pointer }) => cameAfter(version, pointer));
+  const left = filled.filter((one) => !unasked.includes(one));
+  return [...(unasked.length === 0 ? [] : [olderFile(version)]), ...(left.length === 0 ? [] : [leftOut(left)])];
+}
+
+function olderFile(version: number): Warning {
+  const text = `This job was written as version ${version}, which did not ask for ${addedSince(version)}; the usual values are taken.`;
+  return { code: 'defaults-used', text, place: { pointer: '/schemaVersion' } };
+}
+
+function leftOut(filled: readonly Problem[]): Warning {
   const named = filled.slice(0, MOST_PROBLEMS).map((one) => one.text);
   const more = filled.length - named.length;
   const text = `Not stated, so the usual value is taken: ${named.join('; ')}${more > 0 ? `; and ${more} more` : ''}.`;
-  return [{ code: 'defaults-used', text, place: { pointer: first.pointer } }];
+  return { code: 'defaults-used', text, place: { pointer: (filled[0] as Problem).pointer } };
 }
 
 /** Walks the parsed job beside the stated one; the schema fixes the depth. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
 
 /** Version of the job file that this build writes. Older versions are upgraded on reading. */
-export const SCHEMA_VERSION = 1;
+export const SCHEMA_VERSION = 2;
 
 /** Longest text of one recording, letters. */
 export const LONGEST_RECORDING = 64e6;
@@ -75,6 +75,9 @@ const AttitudeSchema = record(
   'how the panel hangs',
 );
 
+/** What a panel is made of, as far as it lends the film heat. */
+export const BACKING_WORDS = ['open-cloth', 'thin-sheet', 'thick-board'] as const;
+
 const PanelSchema = record(
   {
     id,
@@ -82,6 +85,10 @@ const PanelSchema = record(
     outline: ShapeSchema,
     holes: v.optional(list(ShapeSchema, 0, 200, 'openings that take no film, in the outline\'s coordinates'), []),
     attitude: v.optional(AttitudeSchema, { tilt_deg: 90, down_deg: -90 }),
+    backing: v.optional(
+      oneOf(BACKING_WORDS, 'what lies under the film and lends it heat: cloth open to the air behind, thin metal sheet, thick board'),
+      'open-cloth',
+    ),
   },
   'a flat panel',
 );
@@ -148,16 +155,18 @@ const SetUpSchema = record(
       },
       'transfer efficiency',
     ),
-    volumeSolids_percent: number(0.1, 100, 'volume solids of what is in the cup, after thinning'),
+    volumeSolids_percent: number(0.1, 100, 'volume solids of what is in the cup, after thinning; a mix says it instead'),
     drops: record(
       {
-        meanDiameter_um: number(1, 500, 'Sauter mean diameter, µm'),
+        meanDiameter_um: number(1, 500, 'Sauter mean diameter, µm; with a mix, at the viscosity below'),
         spread: number(1, 5, 'geometric standard deviation of drop volume'),
-        solventSpeed: number(0, 20, 'relative evaporation rate of the thinner, n-butyl acetate = 1'),
+        solventSpeed: number(0, 20, 'relative evaporation rate of the thinner, n-butyl acetate = 1; a mix says it instead'),
+        atViscosity_mPa_s: v.optional(number(1, 2000, 'viscosity at which the drops have that diameter, mPa s'), 50),
       },
       'the drops in flight',
     ),
     triggerLag_ms: number(0, 1000, 'from trigger to fluid, both ways, ms'),
+    capPressure_kPa: v.optional(number(1, 500, 'air pressure above the room at the cap, kPa'), 55),
     distanceRange_mm: v.optional(
       v.pipe(
         v.strictTuple(
@@ -215,6 +224,16 @@ const CoatSchema = record(
     name: text(200, 'name of the coat'),
     panel: id,
     setUp: id,
+    mix: v.optional(v.pipe(id, v.description('id of the mix in the cup; without one the set-up says solids and thinner'))),
+    over: v.optional(
+      record(
+        {
+          coat: v.pipe(id, v.description('id of the coat beneath, on the same panel')),
+          wait_min: number(0, 20160, 'from the end of that coat to the start of this one, minutes'),
+        },
+        'the coat that this one is laid on while it may still hold solvent; without it the panel is bare',
+      ),
+    ),
     target: TargetSchema,
     plan: PlanSchema,
     hand: v.optional(HandSchema, { kind: 'steady' }),
@@ -234,6 +253,48 @@ const RecordingSchema = record(
   'recorded strokes',
 );
 
+const AirSchema = record(
+  {
+    temperature_C: number(-20, 60, 'air temperature, °C'),
+    humidity_percent: number(0, 100, 'relative humidity, %'),
+    altitude_m: v.optional(number(-400, 5000, 'height above the sea, which fixes the pressure, m'), 0),
+    speed_m_s: v.optional(number(0, 5, 'air speed over the panel, m/s'), 0.3),
+    ceiling_C: v.optional(number(0, 60, 'warmest room that a cure may ask for, °C'), 32),
+  },
+  'the air of the room',
+);
+
+/** One solvent of a blend, by the names in `sim/materials`. */
+const BlendPartSchema = record(
+  {
+    solvent: text(60, 'id of a solvent: acetone, toluene, n-butyl-acetate, …'),
+    percent: number(0.01, 100, 'share of the blend by volume, %'),
+  },
+  'a solvent and its share',
+);
+
+const MixSchema = record(
+  {
+    id,
+    name: text(200, 'name of the mix'),
+    finish: text(60, 'id of a generic finish: clear-dope, aluminium-dope, colour-dope, lacquer, primer, enamel'),
+    thinner: list(BlendPartSchema, 1, 12, 'the thinner, solvents by volume that add to 100 %'),
+    thinnerPerFinish: number(0, 10, 'volumes of thinner, retarder included, to one volume of finish'),
+    retarder: v.optional(BlendPartSchema),
+    cup: v.optional(
+      record(
+        {
+          kind: text(40, 'id of a cup: ford-4, zahn-2, iso-4, …'),
+          seconds: number(1, 1000, 'time to the first break of the stream, s'),
+          temperature_C: number(-20, 60, 'temperature of the liquid in the cup, °C'),
+        },
+        'a cup reading of the mix, which then says its viscosity',
+      ),
+    ),
+  },
+  'what is in the cup: a finish, thinned',
+);
+
 /** The job file, version `SCHEMA_VERSION`. */
 export const JobSchema = record(
   {
@@ -249,6 +310,8 @@ export const JobSchema = record(
       },
       'the thing being finished',
     ),
+    air: v.optional(AirSchema, { temperature_C: 21, humidity_percent: 50, altitude_m: 0, speed_m_s: 0.3, ceiling_C: 32 }),
+    mixes: v.optional(list(MixSchema, 0, 100, 'what may be in the cup'), []),
     setUps: list(SetUpSchema, 1, 100, 'gun set-ups'),
     coats: list(CoatSchema, 1, 500, 'coats in order'),
     recordings: v.optional(list(RecordingSchema, 0, 100, 'recorded strokes'), []),
@@ -262,6 +325,12 @@ export type Job = v.InferOutput<typeof JobSchema>;
 export type PanelSpec = Job['part']['panels'][number];
 /** An outline or a hole: rectangle, corners, circle or SVG path, mm. */
 export type ShapeSpec = PanelSpec['outline'];
+/** What lies under the film. */
+export type BackingWord = (typeof BACKING_WORDS)[number];
+/** The air of the room in the file's units. */
+export type AirSpec = Job['air'];
+/** What is in the cup, as stated. */
+export type MixSpec = Job['mixes'][number];
 /** A gun set-up in the file's units. */
 export type SetUpSpec = Job['setUps'][number];
 /** One coat: its panel, set-up, target, plan and hand. */

@@ -2,18 +2,38 @@ import { CrosscoatError } from '../base/errors.ts';
 import { valueWords } from './problems.ts';
 import { SCHEMA_VERSION } from './schema.ts';
 
-/** Turns a job file of one version into the next one. */
-type Upgrade = (old: Readonly<Record<string, unknown>>) => Record<string, unknown>;
+/** How a job file of one version becomes one of the next. */
+interface Upgrade {
+  readonly apply: (old: Readonly<Record<string, unknown>>) => Record<string, unknown>;
+  /** Values that the next version asks for and this one could not state: as pointers, `*` for any index. */
+  readonly added: readonly string[];
+  /** The same in words. */
+  readonly addedWords: string;
+}
 
-/** `UPGRADES[n]` turns version n into n + 1. Version 1 is the first, so there is none yet. */
-const UPGRADES: Readonly<Record<number, Upgrade>> = {};
+/** `UPGRADES[n]` turns version n into n + 1. */
+const UPGRADES: Readonly<Record<number, Upgrade>> = {
+  // Version 2 knows the air, what is in the cup and what lies under the film. Each may be left
+  // out, and a job without them is sprayed as version 1 sprayed it.
+  1: {
+    apply: (old) => ({ ...old, schemaVersion: 2 }),
+    added: ['/air', '/mixes', '/part/panels/*/backing', '/setUps/*/capPressure_kPa', '/setUps/*/drops/atViscosity_mPa_s'],
+    addedWords: 'the air of the room, what lies under the film, cap pressure and the viscosity behind the drop size',
+  },
+};
+
+/** A job file in this build's version, and the version it was written in. */
+export interface UpgradedJob {
+  readonly job: Record<string, unknown>;
+  readonly version: number;
+}
 
 /**
  * A job file brought to this build's version, step by step.
  * @throws CrosscoatError `schema` where it is no object; `version` where the version is missing,
  * no whole number, or newer than this build.
  */
-export function upgradeJob(input: unknown, file?: string): Record<string, unknown> {
+export function upgradeJob(input: unknown, file?: string): UpgradedJob {
   const place = file === undefined ? {} : { file };
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     throw new CrosscoatError('schema', `${fileWords(file)} holds ${valueWords(input)}, not a job; give a JSON object that begins {"schemaVersion": ${SCHEMA_VERSION}, …}`, place);
@@ -31,8 +51,23 @@ export function upgradeJob(input: unknown, file?: string): Record<string, unknow
     throw new CrosscoatError('version', `${fileWords(file)} was made by a newer Crosscoat (schemaVersion ${version}; this build reads up to ${SCHEMA_VERSION}); update Crosscoat`, at);
   }
   let job = versioned;
-  for (let from = version; from < SCHEMA_VERSION; from++) job = (UPGRADES[from] as Upgrade)(job);
-  return job;
+  for (const { apply } of upgradesFrom(version)) job = apply(job);
+  return { job, version };
+}
+
+/** Whether a value came to the job file only after `version`, so that a file of that version could not state it. */
+export function cameAfter(version: number, pointer: string): boolean {
+  const anyIndex = pointer.replaceAll(/\/\d+(?=\/|$)/g, '/*');
+  return upgradesFrom(version).some(({ added }) => added.includes(anyIndex));
+}
+
+/** What came after `version`, in words. */
+export function addedSince(version: number): string {
+  return upgradesFrom(version).map(({ addedWords }) => addedWords).join(', ');
+}
+
+function upgradesFrom(version: number): readonly Upgrade[] {
+  return Array.from({ length: SCHEMA_VERSION - version }, (_, i) => UPGRADES[version + i] as Upgrade);
 }
 
 /** The head of a message about a job file. */

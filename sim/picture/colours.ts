@@ -2,15 +2,17 @@ import {
   interpolateCividis,
   interpolatePlasma,
   interpolatePuOr,
+  interpolateRdBu,
   interpolateViridis,
 } from 'd3-scale-chromatic';
 import { checkRange } from '../base/check.ts';
 
 /**
  * What the colours say: `film` and `solids` rise evenly in lightness from dark to light, `target`
- * has a neutral middle (thin is purple, heavy is orange), `passes` goes in steps.
+ * has a neutral middle (thin is purple, heavy is orange), and so has `margin` (below nothing is red,
+ * above it blue); `passes` goes in steps.
  */
-export type ColourScheme = 'film' | 'target' | 'passes' | 'solids';
+export type ColourScheme = 'film' | 'target' | 'margin' | 'passes' | 'solids';
 
 /** Colours in a table. */
 export const COLOUR_COUNT = 256;
@@ -24,6 +26,7 @@ const LIGHT_END = 0.02;
 const MAPS: Readonly<Record<ColourScheme, (share: number) => string>> = {
   film: (share) => interpolateViridis(share * (1 - LIGHT_END)),
   target: (share) => interpolatePuOr(share),
+  margin: (share) => interpolateRdBu(share),
   passes: (share) => interpolateCividis(share * (1 - LIGHT_END)),
   solids: (share) => interpolatePlasma(share * (1 - LIGHT_END)),
 };
@@ -34,7 +37,7 @@ const MAPS: Readonly<Record<ColourScheme, (share: number) => string>> = {
  * Thin film is the dark end of `film`, so a holiday shows as a dark hole on any ground. The maps
  * keep their order for the common kinds of colour blindness: viridis and plasma (Smith and
  * van der Walt 2015), cividis (Nuñez, Anderton and Renslow 2018, PLoS ONE 13(7)), purple-orange
- * (Harrower and Brewer 2003, The Cartographic Journal 40).
+ * and red-blue (Harrower and Brewer 2003, The Cartographic Journal 40).
  *
  * @param steps for `passes` only: equal bands in the table, 1 to 16.
  */

@@ -11,18 +11,26 @@ import { COLOUR_COUNT, MOST_STEPS, colourTable } from './colours.ts';
  */
 export type FieldKind = 'wet' | 'dry' | 'target' | 'passes' | 'solids' | 'dry-share';
 
+/**
+ * What a picture of a film at one time of its life can show besides: all that lies there wet and dry,
+ * the uppermost layer's viscosity and solids, how much warmer than the dew point it is, how far it has run.
+ */
+export type MomentFieldKind = 'wet-now' | 'dry-now' | 'viscosity' | 'dew-margin' | 'run' | 'top-solids';
+
 /** A film field with everything that a legend and a picture need. */
 export interface Field {
-  readonly kind: FieldKind;
+  readonly kind: FieldKind | MomentFieldKind;
   readonly grid: Grid;
-  /** Row-major from the lowest row; `NO_FILM` where the field has no meaning. */
+  /** Row-major from the lowest row; where the field has no meaning `NO_FILM`, or NaN in a field of a moment. */
   readonly values: Float32Array;
   /** Value at the first and at the last colour. */
   readonly domain: readonly [number, number];
   /** Whether some values lie above the domain and share the last colour. */
   readonly isClipped: boolean;
   /** Unit of values and domain; a fraction is shown in per cent. */
-  readonly unit: 'm' | 'fraction' | 'count';
+  readonly unit: 'm' | 'fraction' | 'count' | 'K' | 'Pa s';
+  /** Whether values and domain are decimal logarithms of numbers in the unit. */
+  readonly isLog: boolean;
   /** In the trade's words, without the unit. */
   readonly title: string;
   /** Values worth a tick of their own: the target and its limits. */
@@ -31,7 +39,7 @@ export interface Field {
   readonly colours: Uint8Array;
 }
 
-/** Stands for a share of a film that is not there; below every domain. */
+/** Stands for a share of a film that is not there, in a field whose domain lies above it. */
 export const NO_FILM = -1;
 
 /** Film above this many times the mean film has no colours of its own. */
@@ -69,6 +77,7 @@ export function makeField(kind: FieldKind, film: Film, target: Target): Field {
     domain,
     isClipped: largest(values) > domain[1],
     unit: unitOf(kind),
+    isLog: false,
     title: kind === 'target' ? `${target.film} film against target` : TITLES[kind],
     marks: fieldMarks(kind, target),
     colours,
@@ -114,13 +123,21 @@ function fieldDomain(kind: FieldKind, values: Float32Array): readonly [number, n
   if (kind === 'target') return TARGET_DOMAIN;
   const most = largest(values);
   if (kind === 'passes') return [-0.5, Math.min(most, MOST_STEPS - 1) + 0.5];
-  const isFilm = kind === 'wet' || kind === 'dry';
-  const shown = isFilm ? Math.min(most, MOST_MEANS * meanOfFilm(values)) : most;
-  const [, high = shown] = scaleLinear().domain([0, Math.max(shown, isFilm ? 1e-6 : 0.01)]).nice(5).domain();
+  return kind === 'wet' || kind === 'dry' ? thicknessDomain(values) : roundDomain(most, 0.01);
+}
+
+/** From no film to a round number at or above the thickest cell, but at most about three times the mean film, m. */
+export function thicknessDomain(values: Float32Array): readonly [number, number] {
+  return roundDomain(Math.min(largest(values), MOST_MEANS * meanOfFilm(values)), 1e-6);
+}
+
+function roundDomain(most: number, least: number): readonly [number, number] {
+  const [, high = most] = scaleLinear().domain([0, Math.max(most, least)]).nice(5).domain();
   return [0, high];
 }
 
-function largest(values: Float32Array): number {
+/** The largest value; NaN counts for nothing. */
+export function largest(values: Float32Array): number {
   let most = 0;
   for (const value of values) if (value > most) most = value;
   return most;

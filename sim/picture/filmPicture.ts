@@ -98,12 +98,13 @@ function emptyPicture(field: Field, pixelsPerCell: number, background: PictureOp
 function paintCells(picture: Picture, field: Field, cover: Float32Array): void {
   const { columns, rows } = field.grid;
   const size = picture.panel.width / columns;
+  const isBelow = field.domain[0] > NO_FILM;
   for (let row = 0; row < rows; row++) {
     const top = picture.panel.top + (rows - 1 - row) * size;
     for (let column = 0; column < columns; column++) {
       const cell = row * columns + column;
       const value = field.values[cell] as number;
-      if (!((cover[cell] as number) >= 0.5) || value === NO_FILM) continue;
+      if (!((cover[cell] as number) >= 0.5) || Number.isNaN(value) || (value === NO_FILM && isBelow)) continue;
       const at = colourIndex(field, value) * 4;
       paintBox(picture, picture.panel.left + column * size, top, size, size, field.colours.subarray(at, at + 4));
     }

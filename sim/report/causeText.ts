@@ -1,5 +1,5 @@
 import type { Cause, Fault, FaultKind } from '../verdict/verdict.ts';
-import { shown, shownAngle, shownPercent, shownTime, type UnitSystem } from './units.ts';
+import { roundedText, shown, shownAngle, shownFluidRate, shownPercent, shownTemperature, shownTime, type UnitSystem } from './units.ts';
 import { capitalised, strokeWords } from './words.ts';
 
 /**
@@ -46,6 +46,18 @@ function causeClause(fault: FaultKind, cause: Cause, system: UnitSystem): string
       return `the plan itself: its mean film is not the target's${foundAndMeant(cause, system)}`;
     case 'plan-distance':
       return `the plan itself: a gun ${found === '' ? 'held like this' : `at ${found}`} ${fault === 'dry-spray' ? 'lets the drops dry too far' : 'is off the distance of its fan'}${wanted(cause, system)}`;
+    case 'plan-speed':
+      return `the plan itself: at ${found} it lays ${sided(cause, 'less', 'more', 'another film')} than this film ${cause.found > cause.meant ? 'needs' : 'can bear'}${wanted(cause, system)}`;
+    case 'fluid':
+      return `${sided(cause, 'more', 'less', 'other')} liquid leaves the gun than this film ${cause.found < cause.meant ? 'needs' : 'can hold'}${wanted(cause, system)}`;
+    case 'thinner':
+      return `the mix is thinned too ${sided(cause, 'much', 'little', 'much or too little')}: ${found} of thinner to one of finish${wanted(cause, system)}`;
+    case 'solvent':
+      return `the thinner leaves too fast${Number.isFinite(cause.meant) ? `; with ${figure(cause, cause.meant, system)} of it retarder it does not` : ''}`;
+    case 'air':
+      return `the air of the room, at ${found}${wanted(cause, system)}`;
+    case 'wait':
+      return `the coat beneath had stood for only ${found}${wanted(cause, system)}`;
     case 'set-up':
       return 'the gun set-up: no way of moving this fan keeps the film inside the limits';
     case 'unknown':
@@ -93,6 +105,12 @@ function figure(cause: Cause, value: number, system: UnitSystem): string {
       return shownAngle(value);
     case 'fraction':
       return shownPercent(value);
+    case 'K':
+      return shownTemperature(value, system);
+    case 'm3/s':
+      return shownFluidRate(value, system);
+    case 'ratio':
+      return roundedText(value);
     case '':
       return String(value);
   }

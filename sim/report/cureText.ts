@@ -1,8 +1,8 @@
 import type { Target } from '../verdict/target.ts';
 import type { Change, Cure, Fault, Zone } from '../verdict/verdict.ts';
 import { isInside, worstText } from './faultFigures.ts';
-import { shown, shownPercent, type UnitSystem } from './units.ts';
-import { FAULT_PLURALS, capitalised, listed, strokeWords } from './words.ts';
+import { roundedText, shown, shownFluidRate, shownPercent, shownTemperature, shownTime, type UnitSystem } from './units.ts';
+import { FAULT_PLURALS, PLACED_FAULTS, capitalised, listed, strokeWords } from './words.ts';
 
 /** Said where changes were tried and none helped, and where there was nothing to try. */
 export const NO_CURE = 'None known: no change tried by the model makes it better.';
@@ -37,6 +37,16 @@ export function changeText(change: Change, system: UnitSystem): string {
       return `with the fluid on and off ${shown(change.lead_m, 'length', system)} past the edge in ${strokeWords(change.strokes)}`;
     case 'plan':
       return `with the plan at ${listed(planParts(change, system))}`;
+    case 'fluid-rate':
+      return `with the fluid set to ${shownFluidRate(change.rate_m3_s, system)}`;
+    case 'thinner':
+      return `with ${roundedText(change.thinnerPerFinish)} of thinner to one of finish`;
+    case 'retarder':
+      return `with retarder as ${shownPercent(change.retarderFraction)} of the thinner`;
+    case 'warm-room':
+      return `in the same air warmed to ${shownTemperature(change.temperature_K, system)}`;
+    case 'wait':
+      return `after a wait of ${shownTime(change.wait_s)}`;
   }
 }
 
@@ -66,9 +76,10 @@ function firstPlace(inward_m: number, system: UnitSystem): string {
 
 function outcome(fault: Fault, cure: Cure, target: Target, system: UnitSystem): string {
   const { kind } = fault;
-  const { worst: was, limit } = fault.zones[0] as Zone;
+  const zone = fault.zones[0] as Zone;
+  const { worst: was, limit } = zone;
   const there = `${worstText(kind, cure.worst, target, system)} there`;
-  if (isInside(kind, cure.worst, target)) return `${there}, inside the limits`;
+  if (isInside(zone, cure.worst, target)) return `${there}, inside the limits`;
   const isStill = was < limit ? cure.worst < limit : cure.worst > limit;
   if (isStill) return `${there}, still past the limit of ${worstText(kind, limit, target, system)}`;
   const isHeavy = cure.worst > target.thickness_m;
@@ -80,7 +91,7 @@ function outcome(fault: Fault, cure: Cure, target: Target, system: UnitSystem): 
 function totals(fault: Fault, cure: Cure, system: UnitSystem): string {
   const [before, after] = [cure.areaBefore_m2, cure.areaAfter_m2].map((area) => shown(area, 'area', system)) as [string, string];
   return (
-    `${capitalised(FAULT_PLURALS[fault.kind])} go from ${before} to ${after} in all, ` +
+    `${capitalised(FAULT_PLURALS[fault.kind])} ${PLACED_FAULTS.has(fault.kind) ? 'goes' : 'go'} from ${before} to ${after} in all, ` +
     `the share of the panel inside the limits from ${shownPercent(cure.inTargetBefore)} to ${shownPercent(cure.inTargetAfter)}.`
   );
 }

@@ -5,7 +5,8 @@ import type { FilmFigures } from '../verdict/verdict.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { faultJson } from './faultJson.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
-import { coatWarnings, lostPaint_m3, type ReportedCoat } from './reported.ts';
+import { lifeJson } from './lifeReport.ts';
+import { coatFaults, coatWarnings, lostPaint_m3, type ReportedCoat } from './reported.ts';
 import type { ReportedJob } from './reportText.ts';
 import { verdictSentence } from './sentences.ts';
 import { pointJson, strokeJson } from './strokeJson.ts';
@@ -50,7 +51,8 @@ function coatJson(coat: ReportedCoat): JsonValue {
     target: targetJson(setting.target),
     inTargetFraction: jsonNumber(verdict.inTargetFraction),
     paint: paintJson(laid.account),
-    faults: verdict.faults.map((fault) => faultJson(fault, setting.target)),
+    ...(coat.life === undefined ? {} : { life: lifeJson(coat.life) }),
+    faults: coatFaults(coat).map((fault) => faultJson(fault, setting.target)),
     strokes: strokes.measures.map(strokeJson),
     warnings: coatWarnings(coat).map(warningJson),
   };

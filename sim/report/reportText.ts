@@ -1,8 +1,9 @@
 import type { Warning } from '../base/errors.ts';
 import type { PaintAccount } from '../deposit/deposit.ts';
 import type { Target } from '../verdict/target.ts';
-import type { FilmFigures } from '../verdict/verdict.ts';
+import type { Fault, FilmFigures } from '../verdict/verdict.ts';
 import { ESTIMATE_STATEMENT, SPRAY_CAUTIONS } from './cautions.ts';
+import { LIFE_LIMITS, lifeLines } from './lifeReport.ts';
 import { coatWarnings, lostPaint_m3, type ReportedCoat } from './reported.ts';
 import { faultSentences, verdictSentence } from './sentences.ts';
 import { bulleted, wrapped } from './textLines.ts';
@@ -35,6 +36,7 @@ export function reportText(coats: readonly ReportedCoat[], job: ReportedJob, sys
     ...bulleted('Before spraying', SPRAY_CAUTIONS),
     '',
     ...wrapped(`Strokes are numbered from 1 in the order sprayed; places are from the lower left of the panel, x right, y up. Seed ${job.seed}.`),
+    ...(coats.some(({ life }) => life !== undefined) ? wrapped(LIFE_LIMITS) : []),
     ...wrapped(ESTIMATE_STATEMENT),
   ];
   return `${lines.join('\n')}\n`;
@@ -50,6 +52,7 @@ function coatLines(coat: ReportedCoat, curesTried: boolean, system: UnitSystem):
     ...figureTable(verdict.wet, verdict.dry, system),
     ...wrapped(targetLine(setting.target, verdict.inTargetFraction, system)),
     ...wrapped(paintLine(laid.account, system)),
+    ...(coat.life === undefined ? [] : lifeLines(coat.life, system)),
     ...faultLines(coat, curesTried, system),
     ...warningLines(coat),
   ];
@@ -81,15 +84,24 @@ function paintLine(account: PaintAccount, system: UnitSystem): string {
   );
 }
 
-function faultLines({ verdict, setting }: ReportedCoat, curesTried: boolean, system: UnitSystem): string[] {
-  if (verdict.faults.length === 0) return [];
-  const shownFaults = verdict.faults.slice(0, MOST_FAULTS);
+function faultLines(coat: ReportedCoat, curesTried: boolean, system: UnitSystem): string[] {
+  const { verdict, life } = coat;
+  const inTime = life?.verdict.faults ?? [];
+  return [
+    ...listedFaults('Faults, worst first', verdict.faults, 1, coat, curesTried, system),
+    ...listedFaults('Faults of the film in time, worst first', inTime, verdict.faults.length + 1, coat, curesTried, system),
+  ];
+}
+
+function listedFaults(head: string, faults: readonly Fault[], first: number, { setting }: ReportedCoat, curesTried: boolean, system: UnitSystem): string[] {
+  if (faults.length === 0) return [];
+  const shownFaults = faults.slice(0, MOST_FAULTS);
   const lines = shownFaults.flatMap((fault, index) => {
     const { what, cause, cure } = faultSentences(fault, setting.target, system);
-    return [...wrapped(what, `${index + 1}. `, '   '), ...wrapped(`Cause: ${cause}`, '   '), ...(curesTried ? wrapped(`Cure: ${cure}`, '   ') : [])];
+    return [...wrapped(what, `${index + first}. `, '   '), ...wrapped(`Cause: ${cause}`, '   '), ...(curesTried ? wrapped(`Cure: ${cure}`, '   ') : [])];
   });
-  const rest = verdict.faults.length - shownFaults.length;
-  return ['', 'Faults, worst first', ...lines, ...(rest > 0 ? [`   and ${rest} more, all in the JSON result`] : [])];
+  const rest = faults.length - shownFaults.length;
+  return ['', head, ...lines, ...(rest > 0 ? [`   and ${rest} more, all in the JSON result`] : [])];
 }
 
 function warningLines(coat: ReportedCoat): string[] {

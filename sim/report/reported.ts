@@ -7,7 +7,8 @@ import type { Panel } from '../panel/panel.ts';
 import type { PanelGrid } from '../panel/panelGrid.ts';
 import type { StrokeMeasures } from '../stroke/stroke.ts';
 import type { Target } from '../verdict/target.ts';
-import type { Verdict } from '../verdict/verdict.ts';
+import type { Fault, Verdict } from '../verdict/verdict.ts';
+import type { ReportedLife } from './lifeReport.ts';
 
 /** What a report reads of a coat that was laid and judged; a run's result of a coat is one. */
 export interface ReportedCoat {
@@ -26,12 +27,19 @@ export interface ReportedCoat {
   };
   readonly laid: { readonly film: Film; readonly account: PaintAccount };
   readonly verdict: Verdict;
+  /** Where the film was watched in time. */
+  readonly life?: ReportedLife;
+}
+
+/** Every fault of a coat, of the film as laid and of its life, each list worst first. */
+export function coatFaults({ verdict, life }: ReportedCoat): readonly Fault[] {
+  return [...verdict.faults, ...(life?.verdict.faults ?? [])];
 }
 
 /** Every doubt about a coat, in the order in which it arose, each text once. */
 export function coatWarnings(coat: ReportedCoat): Warning[] {
   const seen = new Set<string>();
-  return [...coat.setting.warnings, ...coat.strokes.warnings, ...coat.verdict.warnings].filter(({ text }) => {
+  return [...coat.setting.warnings, ...coat.strokes.warnings, ...coat.verdict.warnings, ...(coat.life?.verdict.warnings ?? [])].filter(({ text }) => {
     const isNew = !seen.has(text);
     seen.add(text);
     return isNew;

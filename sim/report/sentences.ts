@@ -3,9 +3,9 @@ import type { Fault, FaultKind } from '../verdict/verdict.ts';
 import { causeText } from './causeText.ts';
 import { cureText } from './cureText.ts';
 import { pastLimit, worstText } from './faultFigures.ts';
-import type { ReportedCoat } from './reported.ts';
+import { coatFaults, type ReportedCoat } from './reported.ts';
 import { shown, shownPercent, shownPlace, type UnitSystem } from './units.ts';
-import { FAULT_PLURALS, FAULT_WORDS, capitalised, listed } from './words.ts';
+import { FAULT_PLURALS, FAULT_WORDS, PLACED_FAULTS, capitalised, listed } from './words.ts';
 
 /** A fault in three sentences. */
 export interface FaultSentences {
@@ -16,15 +16,17 @@ export interface FaultSentences {
 }
 
 /** The coat in one sentence: how much of the panel is inside the limits, and the worst of the rest. */
-export function verdictSentence({ setting, verdict, strokes }: ReportedCoat, system: UnitSystem): string {
+export function verdictSentence(coat: ReportedCoat, system: UnitSystem): string {
+  const { setting, verdict, strokes } = coat;
   const { target } = setting;
+  const faults = coatFaults(coat);
   const mean = target.film === 'wet' ? verdict.wet.mean_m : verdict.dry.mean_m;
   const film = `${shown(mean, 'film', system)} ${target.film} on average against a target of ${shown(target.thickness_m, 'film', system)}`;
   const share = shownPercent(verdict.inTargetFraction);
   if (strokes.measures.length === 0) return 'No stroke was sprayed, so there is no film to judge.';
-  const [worst] = verdict.faults;
+  const [worst] = faults;
   if (worst === undefined) return `No fault: ${share} of the panel is inside the limits, ${film}.`;
-  return `${share} of the panel is inside the limits, ${film}; ${tally(verdict.faults)}. Worst: ${worstOf(worst, target, system)}.`;
+  return `${share} of the panel is inside the limits, ${film}; ${tally(faults)}. Worst: ${worstOf(worst, target, system)}.`;
 }
 
 /** A fault with its cause and its cure in the trade's words; strokes are numbered from 1. */
@@ -55,6 +57,6 @@ function tally(faults: readonly Fault[]): string {
 }
 
 function countWords(kind: FaultKind, count: number): string {
-  if (kind === 'dry-spray') return `dry spray in ${count} ${count === 1 ? 'place' : 'places'}`;
+  if (PLACED_FAULTS.has(kind)) return `${FAULT_WORDS[kind]} in ${count} ${count === 1 ? 'place' : 'places'}`;
   return `${count} ${count === 1 ? FAULT_WORDS[kind] : FAULT_PLURALS[kind]}`;
 }

@@ -1,7 +1,7 @@
 /** Longest line of a report, so that it fits a plain terminal. */
 const LINE_LENGTH = 96;
 /** Spaces at which a line may break: not between a number and its unit. */
-const BREAKS = /(?<!\d) | (?!(?:µm|mil|mm|mL|cm²|in²|in|fl|m\/s|ft\/min|s|%)(?![a-z]))/;
+const BREAKS = /(?<!\d) | (?!(?:µm|mil|mm|mL|cm²|in²|in|fl|m\/s|ft\/min|s|min|h|°C|°F|g\/m²|oz\/yd²|%)(?![a-z]))/;
 
 /** A head and its texts as a list. */
 export function bulleted(head: string, texts: readonly string[]): string[] {

@@ -1,16 +1,19 @@
-import { CUBIC_METRES_PER_US_FLUID_OUNCE, METRES_PER_FOOT, METRES_PER_INCH, METRES_PER_MIL } from '../base/units.ts';
+import { CELSIUS_0_K, CUBIC_METRES_PER_US_FLUID_OUNCE, METRES_PER_FOOT, METRES_PER_INCH, METRES_PER_MIL } from '../base/units.ts';
 
-/** What people read results in. Metric: µm, mm, mL. US: mil, in, US fluid ounces, ft/min. */
+/** What people read results in. Metric: µm, mm, mL, °C. US: mil, in, US fluid ounces, ft/min, °F. */
 export type UnitSystem = 'metric' | 'us';
 
 /** What a number measures, which fixes its unit in each system. */
-export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed';
+export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed' | 'temperature-step' | 'viscosity' | 'areal-weight';
 
 /** A unit as shown: its name, and one of it in SI. */
 export interface ShownUnit {
   readonly name: string;
   readonly size: number;
 }
+
+/** Avoirdupois, exact. */
+const KILOGRAMS_PER_OUNCE = 0.028349523125;
 
 const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>> = {
   metric: {
@@ -19,6 +22,9 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     volume: { name: 'mL', size: 1e-6 },
     area: { name: 'cm²', size: 1e-4 },
     speed: { name: 'm/s', size: 1 },
+    'temperature-step': { name: '°C', size: 1 },
+    viscosity: { name: 'mPa s', size: 1e-3 },
+    'areal-weight': { name: 'g/m²', size: 1e-3 },
   },
   us: {
     film: { name: 'mil', size: METRES_PER_MIL },
@@ -26,6 +32,9 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     volume: { name: 'fl oz US', size: CUBIC_METRES_PER_US_FLUID_OUNCE },
     area: { name: 'in²', size: METRES_PER_INCH ** 2 },
     speed: { name: 'ft/min', size: METRES_PER_FOOT / 60 },
+    'temperature-step': { name: '°F', size: 5 / 9 },
+    viscosity: { name: 'mPa s', size: 1e-3 },
+    'areal-weight': { name: 'oz/yd²', size: KILOGRAMS_PER_OUNCE / (3 * METRES_PER_FOOT) ** 2 },
   },
 };
 
@@ -58,14 +67,36 @@ export function shownPercent(fraction: number): string {
   return `${roundedText(percent)} %`;
 }
 
+/** What leaves the gun: `180 mL/min`. */
+export function shownFluidRate(rate_m3_s: number, system: UnitSystem): string {
+  return `${shown(rate_m3_s * 60, 'volume', system)}/min`;
+}
+
 /** An angle in whole degrees. */
 export function shownAngle(angle_rad: number): string {
   return `${roundedText((angle_rad * 180) / Math.PI)}°`;
 }
 
-/** A time: `0.7 s`. */
+/** A time: `0.7 s`, `12.5 min`, `1.2 h`. */
 export function shownTime(time_s: number): string {
-  return `${roundedText(time_s)} s`;
+  if (Math.abs(time_s) < 120) return `${roundedText(time_s)} s`;
+  return Math.abs(time_s) < 7200 ? `${roundedText(time_s / 60)} min` : `${roundedText(time_s / 3600)} h`;
+}
+
+/** A temperature: `16.4 °C`. */
+export function shownTemperature(kelvin: number, system: UnitSystem): string {
+  const celsius = kelvin - CELSIUS_0_K;
+  return system === 'us' ? `${oneDigit(celsius * 1.8 + 32)} °F` : `${oneDigit(celsius)} °C`;
+}
+
+/** A difference of temperatures: `2.1 °C`. */
+export function shownTemperatureStep(kelvin: number, system: UnitSystem): string {
+  return system === 'us' ? `${oneDigit(kelvin * 1.8)} °F` : `${oneDigit(kelvin)} °C`;
+}
+
+function oneDigit(value: number): string {
+  const text = value.toFixed(1);
+  return text === '-0.0' ? '0.0' : text;
 }
 
 /** Three figures: none behind the point from 100 up, one from 10, two from 1, three below; bare zeros are dropped. */

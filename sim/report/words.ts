@@ -6,6 +6,13 @@ export const FAULT_WORDS: Readonly<Record<FaultKind, string>> = {
   'thin-lap': 'thin lap',
   'heavy-spot': 'heavy spot',
   'dry-spray': 'dry spray',
+  run: 'run',
+  'orange-peel': 'orange peel',
+  'dry-lap': 'dry lap',
+  blush: 'blush',
+  blister: 'blister risk',
+  pinhole: 'pinhole risk',
+  'over-thick': 'over-thick film',
 };
 
 /** The trade's word for more than one of a fault. */
@@ -14,7 +21,17 @@ export const FAULT_PLURALS: Readonly<Record<FaultKind, string>> = {
   'thin-lap': 'thin laps',
   'heavy-spot': 'heavy spots',
   'dry-spray': 'dry spray',
+  run: 'runs',
+  'orange-peel': 'orange peel',
+  'dry-lap': 'dry laps',
+  blush: 'blush',
+  blister: 'blister risk',
+  pinhole: 'pinhole risk',
+  'over-thick': 'over-thick film',
 };
+
+/** Faults that are counted by places, having no plural. */
+export const PLACED_FAULTS: ReadonlySet<FaultKind> = new Set(['dry-spray', 'orange-peel', 'blush', 'blister', 'pinhole', 'over-thick']);
 
 /** Strokes listed one by one up to this many. */
 const MOST_LISTED = 6;

@@ -3,7 +3,7 @@ import { evenSpeed, withoutStops } from '../stroke/correctTiming.ts';
 import { triggerPastEdge } from '../stroke/correctTrigger.ts';
 import type { StrokePlan } from '../stroke/plan.ts';
 import type { MeantStroke, Stroke, StrokeMeasures } from '../stroke/stroke.ts';
-import type { Change } from '../verdict/verdict.ts';
+import type { TravelChange } from '../verdict/verdict.ts';
 import { fanWidthRatio } from './fan.ts';
 import type { Habit } from './habits.ts';
 import type { Travel } from './lay.ts';
@@ -77,7 +77,7 @@ function corrected(setting: CoatSetting, strokes: CoatStrokes, habit: Habit, cho
  * A gun made square is carried parallel to the panel, so it also keeps the meant distance. A
  * moved stroke without a neighbour before it goes to its meant line.
  */
-export function changedStrokes(setting: CoatSetting, strokes: CoatStrokes, change: Exclude<Change, { kind: 'add-strokes' }>): Travel {
+export function changedStrokes(setting: CoatSetting, strokes: CoatStrokes, change: Exclude<TravelChange, { kind: 'add-strokes' }>): Travel {
   switch (change.kind) {
     case 'plan': {
       const planned = planOf(setting, changedPlan(setting.plan, change));

@@ -1,8 +1,8 @@
 import { cellAt } from '../base/grid.ts';
 import type { Film } from '../film/film.ts';
 import { inTargetFraction } from '../verdict/figures.ts';
-import { dryShare, judgedFilm, marginOf } from '../verdict/judged.ts';
-import type { Change, Cure, Fault, FaultKind, Zone } from '../verdict/verdict.ts';
+import { dryShare, judgedFilm, LAID_KINDS, marginOf } from '../verdict/judged.ts';
+import type { TravelChange, Cure, Fault, FaultKind, Zone } from '../verdict/verdict.ts';
 import { findZones } from '../verdict/zones.ts';
 import { candidateChanges } from './candidates.ts';
 import { changedStrokes } from './changedStrokes.ts';
@@ -25,8 +25,6 @@ const GONE_SHARE = 0.9;
 /** A kind of fault is worse when its area grows by more than this and by more than a twentieth. */
 const WORSE_m2 = 1e-4;
 const WORSE_SHARE = 0.05;
-
-const KINDS: readonly FaultKind[] = ['holiday', 'thin-lap', 'heavy-spot', 'dry-spray'];
 
 /** A coat as far as a cure is judged by it. */
 interface Outcome {
@@ -62,7 +60,7 @@ export function tryCures(
   const before = outcomeOf(setting, film, zones);
   const laid = new Map<string, Outcome>();
   let untried = 0;
-  const outcomeWith = (change: Change): Outcome | null => {
+  const outcomeWith = (change: TravelChange): Outcome | null => {
     const key = JSON.stringify(change);
     const known = laid.get(key);
     if (known !== undefined) return known;
@@ -94,24 +92,24 @@ export function tryCures(
   return { faults: cured, reruns: laid.size, untried };
 }
 
-function outcomeWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: Change, options: Pick<LayOptions, 'shouldStop'>): Outcome {
+function outcomeWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: TravelChange, options: Pick<LayOptions, 'shouldStop'>): Outcome {
   const after = filmWithChange(setting, strokes, film, change, options);
   return outcomeOf(setting, after, findZones(after, setting.panelGrid, setting.target).zones);
 }
 
-function filmWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: Change, options: Pick<LayOptions, 'shouldStop'>): Film {
+function filmWithChange(setting: CoatSetting, strokes: CoatStrokes, film: Film, change: TravelChange, options: Pick<LayOptions, 'shouldStop'>): Film {
   if (change.kind === 'add-strokes') return addStrokes(setting, film, missingStrokes(setting, strokes, change.strokes), options);
   const travel = changedStrokes(setting, strokes, change);
   return change.kind === 'plan' ? layCoat(setting, travel, options).film : relayStrokes(setting, film, strokes, travel, change.strokes, options);
 }
 
 function outcomeOf(setting: CoatSetting, film: Film, zones: readonly Zone[]): Outcome {
-  const area_m2 = { holiday: 0, 'thin-lap': 0, 'heavy-spot': 0, 'dry-spray': 0 };
+  const area_m2 = noAreas();
   for (const zone of zones) area_m2[zone.kind] += zone.area_m2;
   return { film, area_m2, inTarget: inTargetFraction(film, setting.panelGrid, setting.target) };
 }
 
-function cureOf(fault: Fault, change: Change, before: Outcome, after: Outcome, setting: CoatSetting): Cure {
+function cureOf(fault: Fault, change: TravelChange, before: Outcome, after: Outcome, setting: CoatSetting): Cure {
   return {
     change,
     worst: valueAt(fault, after.film, setting),
@@ -119,7 +117,7 @@ function cureOf(fault: Fault, change: Change, before: Outcome, after: Outcome, s
     areaAfter_m2: after.area_m2[fault.kind],
     inTargetBefore: before.inTarget,
     inTargetAfter: after.inTarget,
-    worsens: KINDS.filter((kind) => isWorse(before.area_m2[kind], after.area_m2[kind])),
+    worsens: LAID_KINDS.filter((kind) => isWorse(before.area_m2[kind], after.area_m2[kind])),
   };
 }
 
@@ -131,7 +129,13 @@ function valueAt(fault: Fault, film: Film, { target }: CoatSetting): number {
   return judgedFilm(film, target)[cell] as number;
 }
 
-function isWorse(before_m2: number, after_m2: number): boolean {
+/** No area of any kind of fault. */
+export function noAreas(): Record<FaultKind, number> {
+  return { holiday: 0, 'thin-lap': 0, 'heavy-spot': 0, 'dry-spray': 0, run: 0, 'orange-peel': 0, 'dry-lap': 0, blush: 0, blister: 0, pinhole: 0, 'over-thick': 0 };
+}
+
+/** Whether a kind of fault has grown by more than its noise. */
+export function isWorse(before_m2: number, after_m2: number): boolean {
   return after_m2 - before_m2 > Math.max(WORSE_m2, WORSE_SHARE * before_m2);
 }
 

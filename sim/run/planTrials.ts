@@ -3,7 +3,7 @@ import type { SetUp } from '../gun/setUp.ts';
 import type { Spray } from '../gun/spray.ts';
 import type { StrokePlan } from '../stroke/plan.ts';
 import type { Target } from '../verdict/target.ts';
-import type { Cause, Change } from '../verdict/verdict.ts';
+import type { Cause, TravelChange } from '../verdict/verdict.ts';
 import { fanWidth_m } from './fan.ts';
 import { flattestOverlap, overlapCv } from './flattestOverlap.ts';
 import type { CoatSetting } from './result.ts';
@@ -11,7 +11,7 @@ import type { CoatSetting } from './result.ts';
 /** Causes that lie with the plan, each with a change of plan that may mend it. */
 export type PlanCause = 'plan-distance' | 'plan-film' | 'plan-edge' | 'plan-lead' | 'plan-overlap';
 /** A change of the plan's figures. */
-export type PlanChange = Extract<Change, { kind: 'plan' }>;
+export type PlanChange = Extract<TravelChange, { kind: 'plan' }>;
 
 /** A change of plan worth trying, with the figures that its cause would carry. */
 export interface PlanTrial {

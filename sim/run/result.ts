@@ -1,7 +1,9 @@
 import type { Warning } from '../base/errors.ts';
 import type { PaintAccount } from '../deposit/deposit.ts';
 import type { Film } from '../film/film.ts';
-import type { CoatSpec, Job } from '../job/schema.ts';
+import type { BackingWord, CoatSpec, Job } from '../job/schema.ts';
+import type { MoistAir } from '../air/moistAir.ts';
+import type { Mix } from '../mix/mix.ts';
 import type { Panel } from '../panel/panel.ts';
 import type { PanelGrid } from '../panel/panelGrid.ts';
 import type { Spray } from '../gun/spray.ts';
@@ -18,6 +20,11 @@ export interface CoatSetting {
   readonly coat: CoatSpec;
   readonly panel: Panel;
   readonly panelGrid: PanelGrid;
+  /** What is in the cup: the coat's mix, or a generic one with the set-up's solids. */
+  readonly mix: Mix;
+  readonly air: MoistAir;
+  readonly backing: BackingWord;
+  /** As set today: with a mix, its solids, its solvents and the drops that its viscosity makes. */
   readonly setUp: SetUp;
   readonly spray: Spray;
   readonly plan: StrokePlan;

@@ -1,9 +1,8 @@
-import { CrosscoatError } from '../base/errors.ts';
-import type { CoatSpec, Job } from '../job/schema.ts';
+import type { Job } from '../job/schema.ts';
 import type { Recording } from '../stroke/recordingReader.ts';
 import { judgeCoat } from './judge.ts';
 import { layCoat } from './lay.ts';
-import { readRecording } from './readRecording.ts';
+import { recordingOf } from './recordingOf.ts';
 import type { CoatResult } from './result.ts';
 import { settleCoat } from './settle.ts';
 import { strokesOf } from './strokes.ts';
@@ -45,22 +44,11 @@ const LAID_SHARE = 0.3;
 
 function runCoat(job: Job, coatId: string, options: RunOptions): CoatResult {
   const setting = settleCoat(job, coatId, options);
-  const strokes = strokesOf(setting, recordingOf(job, setting.coat, options));
+  const strokes = strokesOf(setting, recordingOf(job, setting.coat, options.recordings));
   const laid = layCoat(setting, strokes, options);
   options.onProgress?.(LAID_SHARE);
   return judgeCoat(setting, strokes, laid, {
     ...options,
     onProgress: (share) => options.onProgress?.(LAID_SHARE + (1 - LAID_SHARE) * share),
   });
-}
-
-/** The recording that lays a coat, or null where the plan does. */
-function recordingOf(job: Job, coat: CoatSpec, options: RunOptions): Recording | null {
-  if (coat.recording === undefined) return null;
-  const given = options.recordings?.get(coat.recording);
-  if (given !== undefined) return given;
-  const stored = job.recordings.find(({ id }) => id === coat.recording);
-  if (stored !== undefined) return readRecording([stored.text], stored.name);
-  const pointer = `/coats/${job.coats.indexOf(coat)}/recording`;
-  throw new CrosscoatError('not-found', `job: recording "${coat.recording}" of coat "${coat.id}" is not in the job; add it or take it out of the coat`, { pointer });
 }

@@ -1,4 +1,4 @@
-import type { Change, Cure, Fault, Zone } from '../verdict/verdict.ts';
+import type { TravelChange, Cure, Fault, Zone } from '../verdict/verdict.ts';
 import type { Target } from '../verdict/target.ts';
 import { heldSpeed_m_s } from './planTrials.ts';
 
@@ -10,7 +10,7 @@ import { heldSpeed_m_s } from './planTrials.ts';
  * as sprayed (`fault.cause.found`) and at the meant speed (`cure`). The speed of a stroke that
  * wavers is not one number, so the answer is tried like any other change.
  */
-export function tunedSpeed(fault: Fault, cure: Cure, { thickness_m, minFraction, maxFraction }: Target): Change | null {
+export function tunedSpeed(fault: Fault, cure: Cure, { thickness_m, minFraction, maxFraction }: Target): TravelChange | null {
   const { change } = cure;
   const share = cure.worst / thickness_m;
   if (fault.cause.kind !== 'speed' || change.kind !== 'even-speed' || fault.kind === 'dry-spray') return null;

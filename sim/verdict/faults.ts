@@ -1,3 +1,4 @@
+import { isLifeFault } from './judged.ts';
 import type { Target } from './target.ts';
 import type { Cause, CauseKind, Fault, Zone } from './verdict.ts';
 
@@ -7,6 +8,9 @@ export interface CausedZone {
   readonly cause: Cause;
 }
 
+/** A film that is colder than the dew point by this counts as wholly at fault, K. Assumed: blush is then plain to see. */
+const BLUSH_SCALE_K = 5;
+
 /** Causes that lie with the plan or the gun and so with no stroke in particular. */
 const GENERAL: ReadonlySet<CauseKind> = new Set([
   'plan-edge',
@@ -15,6 +19,12 @@ const GENERAL: ReadonlySet<CauseKind> = new Set([
   'plan-film',
   'plan-distance',
   'set-up',
+  'plan-speed',
+  'fluid',
+  'thinner',
+  'solvent',
+  'air',
+  'wait',
   'unknown',
 ]);
 
@@ -25,11 +35,13 @@ export function isLocal(kind: CauseKind): boolean {
 
 /**
  * How bad a zone is, for the order of the list: area times how far past the limit, as a share of
- * the target (film faults) or of the film (dry spray), m². A holiday counts from the thin lap's limit,
+ * the target (film faults), of the film (dry spray) or of the limit (faults of the film's life; a
+ * blush as a share of `BLUSH_SCALE_K`), m². A holiday counts from the thin lap's limit,
  * so that a bare place goes before a thin one of its size.
  */
-export function severity_m2({ kind, area_m2, worst, margin }: Zone, target: Target): number {
+export function severity_m2({ kind, area_m2, worst, limit, margin }: Zone, target: Target): number {
   if (kind === 'dry-spray') return area_m2 * Math.max(0, margin);
+  if (isLifeFault(kind)) return area_m2 * Math.max(0, kind === 'blush' ? margin / BLUSH_SCALE_K : margin / limit);
   const past_m = kind === 'holiday' ? target.minFraction * target.thickness_m - worst : margin;
   return (area_m2 * Math.max(0, past_m)) / target.thickness_m;
 }

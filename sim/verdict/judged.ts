@@ -1,5 +1,5 @@
 import type { Film } from '../film/film.ts';
-import type { FaultKind } from './verdict.ts';
+import type { FaultKind, LaidFaultKind, LifeFaultKind } from './verdict.ts';
 import type { Target } from './target.ts';
 
 /**
@@ -18,7 +18,7 @@ export function dryShare(arrivedDry_m: number, wet_m: number): number {
   return wet_m > 0 ? arrivedDry_m / wet_m : 0;
 }
 
-/** The limit of one kind of fault: m of the target's film, or for dry spray a share. */
+/** The limit of one kind of fault: m of the target's film, for dry spray a share, for the film's life see `LifeLimits`. */
 export function limitOf(kind: FaultKind, target: Target): number {
   switch (kind) {
     case 'holiday':
@@ -29,16 +29,41 @@ export function limitOf(kind: FaultKind, target: Target): number {
       return target.maxFraction * target.thickness_m;
     case 'dry-spray':
       return target.dryFraction;
+    case 'run':
+      return target.life.run_m;
+    case 'orange-peel':
+      return target.life.peel_m;
+    case 'dry-lap':
+      return target.life.lapFraction;
+    case 'blush':
+      return target.life.blush_K;
+    case 'blister':
+      return target.life.trapped_m;
+    case 'pinhole':
+      return target.life.skin;
+    case 'over-thick':
+      return target.life.thick_m;
   }
 }
 
 /** Whether a fault of this kind lies below its limit (too little) rather than above it. */
 export function isLack(kind: FaultKind): boolean {
-  return kind === 'holiday' || kind === 'thin-lap';
+  return kind === 'holiday' || kind === 'thin-lap' || kind === 'blush';
 }
 
 /** How far `value` is past the limit of `kind`, positive when at fault, in the value's unit. */
 export function marginOf(kind: FaultKind, value: number, target: Target): number {
   const limit = limitOf(kind, target);
   return isLack(kind) ? limit - value : value - limit;
+}
+
+/** The kinds of fault that a film has as laid. */
+export const LAID_KINDS: readonly LaidFaultKind[] = ['holiday', 'thin-lap', 'heavy-spot', 'dry-spray'];
+
+/** The kinds of fault that a film gets while it lives. */
+export const LIFE_KINDS: readonly LifeFaultKind[] = ['run', 'orange-peel', 'dry-lap', 'blush', 'blister', 'pinhole', 'over-thick'];
+
+/** Whether a fault belongs to the film's life rather than to the film as laid. */
+export function isLifeFault(kind: FaultKind): kind is LifeFaultKind {
+  return (LIFE_KINDS as readonly FaultKind[]).includes(kind);
 }

@@ -1,10 +1,20 @@
 import type { Warning } from '../base/errors.ts';
 
 /**
- * The faults judged so far, with the trade's meanings: bare or nearly so, thin, too heavy (it may
- * sag), and arrived too dry to flow out. One place has at most one film fault; dry spray may join it.
+ * Faults of the film as laid: bare or nearly so, thin, too heavy, and arrived too dry to flow out. One
+ * place has at most one film fault; dry spray may join it.
  */
-export type FaultKind = 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
+export type LaidFaultKind = 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
+
+/**
+ * Faults that the film gets while it lives: it ran and gathered; it set before it levelled; fresh film
+ * was laid on a lap that had set; it was colder than the dew point; solvent was shut in beneath a fresh
+ * coat, or beneath its own skin; there is more of it than a coat should weigh.
+ */
+export type LifeFaultKind = 'run' | 'orange-peel' | 'dry-lap' | 'blush' | 'blister' | 'pinhole' | 'over-thick';
+
+/** With the trade's meanings. */
+export type FaultKind = LaidFaultKind | LifeFaultKind;
 
 /** A connected region of one fault. */
 export interface Zone {
@@ -14,7 +24,10 @@ export interface Zone {
   readonly at_m: readonly [number, number];
   /** Bounding box: left, bottom, right, top. */
   readonly box_m: readonly [number, number, number, number];
-  /** Film there, in the target's kind (wet or dry), m; for dry spray the share that arrived dry. */
+  /**
+   * Film there, in the target's kind (wet or dry), m; for dry spray the share that arrived dry; for the
+   * faults of the film's life see `LifeLimits`.
+   */
   readonly worst: number;
   /** The limit that it is past, in the same unit. */
   readonly limit: number;
@@ -22,6 +35,15 @@ export interface Zone {
   readonly margin: number;
   /** Cells of the zone. */
   readonly cells: Uint32Array;
+  /** Of a run only. */
+  readonly run?: RunCourse;
+}
+
+/** Where and when a run began, and how far down it reaches. */
+export interface RunCourse {
+  readonly start_m: readonly [number, number];
+  readonly started_s: number;
+  readonly length_m: number;
 }
 
 /** What a fault can come from: a habit of the hand, the plan, the set-up, or nothing that can be named. */
@@ -47,6 +69,18 @@ export type CauseKind =
   | 'plan-film'
   | 'plan-distance'
   | 'set-up'
+  /** The plan lays more or less than this film can bear at its speed. */
+  | 'plan-speed'
+  /** More liquid leaves the gun than the film can hold, or less than it needs. */
+  | 'fluid'
+  /** Thinned too much or too little. */
+  | 'thinner'
+  /** The solvents leave too fast, or the last of them too slowly. */
+  | 'solvent'
+  /** The room: its warmth and moisture. */
+  | 'air'
+  /** The coat beneath had not stood long enough. */
+  | 'wait'
   | 'unknown';
 
 /** Why a fault is there: which strokes, what the hand did there, against what was meant. */
@@ -57,14 +91,27 @@ export interface Cause {
   /** What was found and what was meant, SI; NaN where it has no single figure. */
   readonly found: number;
   readonly meant: number;
-  /** Unit of `found` and `meant`: 'm', 'm/s', 's', 'rad', 'fraction', ''. */
-  readonly unit: 'm' | 'm/s' | 's' | 'rad' | 'fraction' | '';
+  /** Unit of `found` and `meant`; volumes of thinner to one of finish have 'ratio'. */
+  readonly unit: 'm' | 'm/s' | 's' | 'rad' | 'fraction' | 'K' | 'm3/s' | 'ratio' | '';
   /** Share of the excess or lack at the zone's worst and other representative places that goes when this cause is taken away, 0 to 1; NaN for a zone whose cause was not sought. */
   readonly explains: number;
 }
 
 /** One thing to do otherwise, small enough to be tried by the model. */
-export type Change =
+export type Change = TravelChange | ConditionChange;
+
+/** Something other than the gun's travel. */
+export type ConditionChange =
+  | { readonly kind: 'fluid-rate'; readonly rate_m3_s: number }
+  | { readonly kind: 'thinner'; readonly thinnerPerFinish: number }
+  /** Share of the thinner that is retarder. */
+  | { readonly kind: 'retarder'; readonly retarderFraction: number }
+  /** The same air warmed, its moisture unchanged. */
+  | { readonly kind: 'warm-room'; readonly temperature_K: number }
+  | { readonly kind: 'wait'; readonly wait_s: number };
+
+/** How the gun is moved, or should have been. */
+export type TravelChange =
   | { readonly kind: 'even-speed'; readonly strokes: readonly number[]; readonly speed_m_s: number }
   | { readonly kind: 'no-stops'; readonly strokes: readonly number[] }
   | { readonly kind: 'even-distance'; readonly strokes: readonly number[]; readonly distance_m: number }

@@ -31,15 +31,25 @@ export interface FoundZones {
  * disjoint; a dry-spray zone may lie over a thin or heavy one. Order: kind, then lowest cell.
  */
 export function findZones(film: Film, panelGrid: PanelGrid, target: Target): FoundZones {
-  const { grid } = panelGrid;
   const codes = filmCodes(film, panelGrid, target);
   const dry = dryCodes(film, panelGrid, target, codes);
-  const film_m = judgedFilm(film, target);
-  const share = dry.includes(1) ? dryShares(film, dry) : new Float32Array(0);
+  const maps: FaultMap[] = [{ codes, kinds: FILM_KINDS, values: judgedFilm(film, target) }];
+  if (dry.includes(1)) maps.push({ codes: dry, kinds: DRY_KINDS, values: dryShares(film, dry) });
+  return zonesOfMaps(maps, panelGrid, target);
+}
+
+/** Cells at fault: code 0 is none, code n the n-th of `kinds`; `values` are judged. All of the panel's grid. */
+export interface FaultMap {
+  readonly codes: Uint8Array;
+  readonly kinds: readonly FaultKind[];
+  readonly values: Float32Array;
+}
+
+/** The zones of some maps, in their order, and what was left out. */
+export function zonesOfMaps(maps: readonly FaultMap[], { grid, cover }: PanelGrid, target: Target): FoundZones {
   const tally: Tally = { zones: [], small: 0, smallArea_m2: 0 };
-  const shape = { cover: panelGrid.cover, columns: grid.columns, rows: grid.rows, cell_m: grid.cellSize_m };
-  collectZones(tally, shape, codes, FILM_KINDS, film_m, target);
-  if (share.length > 0) collectZones(tally, shape, dry, DRY_KINDS, share, target);
+  const shape = { cover, columns: grid.columns, rows: grid.rows, cell_m: grid.cellSize_m };
+  for (const { codes, kinds, values } of maps) collectZones(tally, shape, codes, kinds, values, target);
   return { zones: tally.zones, warnings: smallZoneWarnings(tally) };
 }
 

@@ -2,7 +2,7 @@ import { effect } from '@preact/signals';
 import type { CanvasEvents, PanelCanvas } from '../canvas/scene.ts';
 import { chooseFault, chooseStroke, wantedPlace, wantedSight } from './choose.ts';
 import { problemOf } from './problem.ts';
-import { scene } from './scene.ts';
+import { RAN_KEY, scene } from './scene.ts';
 import { putSection } from './sections.ts';
 import { state } from './state.ts';
 import { zoneOfKey } from './zones.ts';
@@ -10,7 +10,9 @@ import { zoneOfKey } from './zones.ts';
 const events: CanvasEvents = {
   probe: (at_m) => (state.probe_m.value = at_m),
   section: putSection,
-  zone: (key) => chooseFault(zoneOfKey(key)),
+  zone: (key) => {
+    if (key !== RAN_KEY) chooseFault(zoneOfKey(key));
+  },
   stroke: chooseStroke,
 };
 

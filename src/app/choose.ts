@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { coatFaults, type Fault } from '../../sim/index.ts';
 import { reported } from './reported.ts';
 import { state, type ChosenFault } from './state.ts';
 
@@ -15,7 +16,7 @@ const SPANS_PER_ZONE = 2.5;
 /** Chooses a fault (or none): the canvas goes to its zone, and the strokes that cause it stand out. */
 export function chooseFault(chosen: ChosenFault | null): void {
   state.chosenFault.value = chosen;
-  const fault = chosen === null ? undefined : reported.peek()?.verdict.faults[chosen.fault];
+  const fault = chosen === null ? undefined : faultOf(chosen);
   // The strokes of a missing stroke are the plan's: none of those on the panel is meant.
   state.chosenStrokes.value = fault === undefined || fault.cause.kind === 'missing-stroke' ? [] : fault.cause.strokes;
   const zone = chosen === null ? undefined : fault?.zones[chosen.zone];
@@ -24,6 +25,12 @@ export function chooseFault(chosen: ChosenFault | null): void {
   const span_m = Math.max(LEAST_SPAN_m, SPANS_PER_ZONE * Math.max(right - left, top - bottom));
   wantedPlace.value = { at_m: zone.at_m, span_m };
   wantedSight.value = {};
+}
+
+/** The fault of the list that is chosen. */
+function faultOf({ fault }: ChosenFault): Fault | undefined {
+  const coat = reported.peek();
+  return coat === null ? undefined : coatFaults(coat)[fault];
 }
 
 /** Chooses one stroke, or lets go of it when it was the one. */

@@ -1,4 +1,4 @@
-import type { Change, CoatSpec, PlanSpec } from '../../sim/index.ts';
+import { WAIT_MIN, type Change, type CoatSpec, type PlanSpec } from '../../sim/index.ts';
 import { changeJob, coat, coatIndex } from './document.ts';
 import { withValueAt, type JobPath } from './path.ts';
 import { state } from './state.ts';
@@ -6,6 +6,32 @@ import { state } from './state.ts';
 /** Sets one value of the coat in hand. */
 export function setInCoat(label: string, path: JobPath, value: unknown): void {
   changeJob(label, withValueAt(state.job.peek(), ['coats', coatIndex.peek(), ...path], value));
+}
+
+/** A coat some of whose keys may be absent or undefined. */
+type LooseCoat = Omit<CoatSpec, 'mix' | 'over'> & { readonly mix?: CoatSpec['mix'] | undefined; readonly over?: CoatSpec['over'] | undefined };
+
+/** The coat with its keys in the order of the file, and without those that are undefined. */
+export function orderedCoat({ id, name, panel, setUp, mix, over, ...rest }: LooseCoat): CoatSpec {
+  return { id, name, panel, setUp, ...(mix === undefined ? {} : { mix }), ...(over === undefined ? {} : { over }), ...rest };
+}
+
+/** Lays the coat in hand over another one, or on the bare panel where `id` is empty. */
+export function chooseOver(id: string): void {
+  const over = id === '' ? undefined : { coat: id, wait_min: coat.peek().over?.wait_min ?? WAIT_MIN };
+  setInCoat('Coat beneath', [], orderedCoat({ ...coat.peek(), over }));
+}
+
+/** Coats that the given one may lie over: on its panel, and not themselves resting on it. */
+export function coatsBeneath(coats: readonly CoatSpec[], upper: CoatSpec): CoatSpec[] {
+  const beneath = new Map(coats.map(({ id, over }) => [id, over?.coat]));
+  const restsOnUpper = (start: string): boolean => {
+    for (let id: string | undefined = start; id !== undefined; id = beneath.get(id)) {
+      if (id === upper.id) return true;
+    }
+    return false;
+  };
+  return coats.filter((each) => each.panel === upper.panel && !restsOnUpper(each.id));
 }
 
 /** Lays the coat in hand by a recording, or by its plan where `id` is empty. */

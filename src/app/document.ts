@@ -1,5 +1,5 @@
 import { batch, computed } from '@preact/signals';
-import type { CoatSpec, Job, PanelSpec, SetUpSpec } from '../../sim/index.ts';
+import type { CoatSpec, Job, MixSpec, PanelSpec, SetUpSpec } from '../../sim/index.ts';
 import { forgetFilm } from './forgetFilm.ts';
 import { pathOf, valueAt } from './path.ts';
 import { state } from './state.ts';
@@ -85,6 +85,11 @@ export const coatIndex = computed(() => state.job.value.coats.indexOf(coat.value
 export const setUpIndex = computed(() => indexOf(state.job.value.setUps, coat.value.setUp));
 
 export const setUp = computed(() => state.job.value.setUps[setUpIndex.value] as SetUpSpec);
+
+/** -1 where the coat names no mix: its set-up says what is in the cup. */
+export const mixIndex = computed(() => state.job.value.mixes.findIndex(({ id }) => id === coat.value.mix));
+
+export const mix = computed<MixSpec | null>(() => state.job.value.mixes[mixIndex.value] ?? null);
 
 export const panelIndex = computed(() => indexOf(state.job.value.part.panels, coat.value.panel));
 

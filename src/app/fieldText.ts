@@ -52,7 +52,7 @@ function readNumber(job: Job, path: JobPath, text: string, system: UnitSystem): 
 
 /** What the schema says of the number, without the file's unit, which may not be the reader's. */
 function meaningOf(description: string): string {
-  return description === '' ? '' : ` (${description.replace(/, (?:mm|µm|ms|m\/s|mL\/min|deg)$/, '')})`;
+  return description === '' ? '' : ` (${description.replace(/, (?:mm|µm|ms|m\/s|mL\/min|deg|m|s|minutes|°C|%|kPa|mPa s)$/, '')})`;
 }
 
 /** Takes a keystroke: the text is kept as typed, and is the job's value as soon as it is one. */

@@ -12,6 +12,10 @@ export function forgetFilm(): void {
     state.replay.value = null;
     state.replay_s.value = null;
     state.playing.value = false;
+    state.timePlaying.value = false;
+    state.life.value = null;
+    state.moment.value = null;
+    state.lifeVerdict.value = null;
     state.chosenFault.value = null;
     state.chosenStrokes.value = [];
     state.strokesAt.value = null;

@@ -1,14 +1,14 @@
 import { filmPicture, shownUnit } from '../../sim/index.ts';
 import { reported } from './reported.ts';
-import { field } from './scene.ts';
+import { laidField } from './scene.ts';
 import { state } from './state.ts';
 
 const PAPER: readonly [number, number, number, number] = [255, 255, 255, 255];
 
-/** Draws the map in view for paper, zones hatched; at once, since printing does not wait. */
+/** Draws the map of the film as laid for paper, zones hatched; at once, since printing does not wait. */
 export function drawMap(canvas: HTMLCanvasElement | null): void {
   const coat = reported.peek();
-  const now = field.peek();
+  const now = laidField.peek();
   if (canvas === null || coat === null || now === null) return;
   const { name, size } = shownUnit('film', state.units.peek());
   const picture = filmPicture(now, coat.setting.panelGrid, {

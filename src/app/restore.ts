@@ -2,15 +2,17 @@ import { batch, type Signal } from '@preact/signals';
 import { parseJob } from '../../sim/index.ts';
 import { unpackJob } from '../storage/packJob.ts';
 import { problemOf } from './problem.ts';
-import { state, type StateKey } from './state.ts';
+import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
 
 /** Keys whose kept value is taken as it is, with what it must look like; anything else is left at its default. */
 const FITS: Readonly<Partial<Record<StateKey, (value: unknown) => boolean>>> = {
   drafts: isRecord,
   coatId: isText,
-  stage: oneOf('part', 'gun', 'strokes'),
+  stage: oneOf(...STAGE_NAMES),
   field: oneOf('wet', 'dry', 'target', 'passes', 'solids', 'dry-share'),
+  momentField: oneOf('wet-now', 'dry-now', 'viscosity', 'dew-margin', 'run', 'top-solids'),
+  timeSpeed: (value) => TIME_SPEEDS.some((speed) => speed === value),
   drawnOver: (value) => isRecord(value) && typeof (value as { strokes?: unknown }).strokes === 'boolean' && typeof (value as { faults?: unknown }).faults === 'boolean',
   units: oneOf('metric', 'us'),
   theme: oneOf('system', 'light', 'dark'),

@@ -3,6 +3,8 @@ import type { Job, PanelSpec } from '../../sim/index.ts';
 import { Stale, WorkerLost, type WorkerClient } from '../worker/client.ts';
 import type { CoatRequest, ExportKind, RecordingFacts } from '../worker/protocol.ts';
 import { coat } from './document.ts';
+import { followLife } from './followLife.ts';
+import { followLifeVerdict } from './followLifeVerdict.ts';
 import { forgetFilm } from './forgetFilm.ts';
 import { giver, type Give } from './giveRecordings.ts';
 import { latestOnly } from './latest.ts';
@@ -101,6 +103,8 @@ export function startSession(layer: WorkerClient, judge: WorkerClient): Session 
 
   const coatId = computed(() => coat.value.id);
   const stops = [
+    followLife(layer, request, (asked) => giveNeeded(asked, giveLayer)),
+    followLifeVerdict(judge, request, (asked) => giveNeeded(asked, giveJudge)),
     effect(() => {
       void state.job.value;
       void coatId.value;
@@ -140,11 +144,12 @@ export function startSession(layer: WorkerClient, judge: WorkerClient): Session 
   };
 }
 
-/** The text of a coat's recording goes to a worker once, ahead of the first request that needs it. */
+/** The text of a coat's recording, and of those of the coats beneath it, goes to a worker once, ahead of the first request that needs it. */
 async function giveNeeded({ job, coat: coatId }: CoatRequest, give: Give): Promise<void> {
-  const wanted = job.coats.find((each) => each.id === coatId)?.recording;
-  const recording = state.job.peek().recordings.find((each) => each.id === wanted);
+  const asked = job.coats.find((each) => each.id === coatId);
+  const recording = state.job.peek().recordings.find((each) => each.id === asked?.recording);
   if (recording !== undefined) await give(recording.id, recording.name, recording.text);
+  if (asked?.over !== undefined) await giveNeeded({ version: 0, job, coat: asked.over.coat }, give);
 }
 
 function withoutTexts(job: Job): Job {

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
-import { demoJob, type FieldKind, type Job, type UnitSystem } from '../../sim/index.ts';
+import { demoJob, type FieldKind, type Job, type MomentFieldKind, type UnitSystem } from '../../sim/index.ts';
 import type { Problem } from './problem.ts';
-import type { FilmReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
+import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
 
 /** A step of the job's history: the job before (or after) it and what the step was. */
 export interface HistoryStep {
@@ -11,7 +11,11 @@ export interface HistoryStep {
   readonly replaces?: true;
 }
 
-export type StageName = 'part' | 'gun' | 'strokes';
+/** The stages of the work, in the order the trade does it. */
+export const STAGE_NAMES = ['part', 'mix', 'air', 'gun', 'strokes'] as const;
+export type StageName = (typeof STAGE_NAMES)[number];
+/** Times real time at which the film's life is played. */
+export const TIME_SPEEDS = [1, 10, 30, 100] as const;
 export type Theme = 'system' | 'light' | 'dark';
 /** A line on the panel, x0, y0, x1, y1, m. */
 export type SectionLine = readonly [number, number, number, number];
@@ -52,6 +56,17 @@ export const state = {
   replay_s: signal<number | null>(null),
   playing: signal(false),
   playSpeed: signal<1 | 4>(1),
+  /** The panel shows the film at one time of its life, not as laid. */
+  inTime: signal(false),
+  /** That time, since the first row of the path. */
+  filmTime_s: signal(0),
+  timePlaying: signal(false),
+  timeSpeed: signal<(typeof TIME_SPEEDS)[number]>(10),
+  momentField: signal<MomentFieldKind>('wet-now'),
+  /** What is known of the coat's life so far. */
+  life: signal<LifeReply | null>(null),
+  moment: signal<MomentReply | null>(null),
+  lifeVerdict: signal<LifeVerdictReply | null>(null),
   chosenFault: signal<ChosenFault | null>(null),
   chosenStrokes: signal<readonly number[]>([]),
   probe_m: signal<readonly [number, number] | null>(null),

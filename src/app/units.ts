@@ -1,26 +1,43 @@
 import { CrosscoatError, parseQuantity, shownUnit, unitSize, type QuantityName, type UnitSystem } from '../../sim/index.ts';
 
-/** How a key of the job is typed and shown: the file's unit and a US reader's, both of one quantity. */
+/**
+ * How a key of the job is typed and shown: the file's unit and a US reader's, both of one quantity.
+ * Without a quantity the number is in the file's unit for every reader.
+ */
 interface KeyUnit {
-  readonly quantity: QuantityName;
+  readonly quantity: QuantityName | null;
   readonly fileName: string;
   readonly usName: string;
+}
+
+/** A unit that converts to no other. */
+function fixed(name: string): KeyUnit {
+  return { quantity: null, fileName: name, usName: name };
 }
 
 /** By suffix of the key, longest suffix first. */
 const KEY_UNITS: readonly (readonly [suffix: string, unit: KeyUnit])[] = [
   ['_mL_min', { quantity: 'flow', fileName: 'mL/min', usName: 'fl oz US/min' }],
   ['_m_s', { quantity: 'speed', fileName: 'm/s', usName: 'ft/min' }],
-  ['_percent', { quantity: 'ratio', fileName: '%', usName: '%' }],
+  ['_mPa_s', fixed('mPa s')],
+  ['_kPa', fixed('kPa')],
+  ['percent', { quantity: 'ratio', fileName: '%', usName: '%' }],
   ['_deg', { quantity: 'angle', fileName: '°', usName: '°' }],
   ['Diameter_um', { quantity: 'length', fileName: 'µm', usName: 'µm' }],
   ['_um', { quantity: 'length', fileName: 'µm', usName: 'mil' }],
   ['_mm', { quantity: 'length', fileName: 'mm', usName: 'in' }],
   ['_ms', { quantity: 'time', fileName: 'ms', usName: 'ms' }],
+  ['seconds', { quantity: 'time', fileName: 's', usName: 's' }],
+  ['_min', { quantity: 'time', fileName: 'min', usName: 'min' }],
+  ['_m', { quantity: 'length', fileName: 'm', usName: 'ft' }],
+  ['_C', { quantity: 'temperature', fileName: '°C', usName: '°F' }],
 ];
 
 /** Enough figures that showing and typing back moves a value by less than a part in ten thousand. */
 const FIGURES = 5;
+
+/** What a computer leaves of a zero that a temperature's shift should make. */
+const ZERO_REST = 1e-9;
 
 /** Null for a plain number. */
 function keyUnit(key: string): KeyUnit | null {
@@ -37,23 +54,36 @@ export function unitOfKey(key: string, system: UnitSystem): string {
 /** What a key states, as a message would call it. */
 const KINDS: Readonly<Partial<Record<QuantityName, string>>> = {
   flow: 'a rate', speed: 'a speed', ratio: 'a percentage', angle: 'an angle', length: 'a length', time: 'a time',
+  temperature: 'a temperature',
 };
 
 export function kindOfKey(key: string): string {
   const unit = keyUnit(key);
-  return (unit === null ? undefined : KINDS[unit.quantity]) ?? 'a number';
+  return (unit === null || unit.quantity === null ? undefined : KINDS[unit.quantity]) ?? 'a number';
 }
 
-/** How many of the file's units one of the reader's is. */
-function readerSize(unit: KeyUnit | null, system: UnitSystem): number {
-  if (unit === null || system === 'metric') return 1;
-  return unitSize(unit.quantity, unit.usName) / unitSize(unit.quantity, unit.fileName);
+/** A unit in SI: where its zero lies and how large one of it is. Only temperatures have a zero of their own. */
+interface Scale {
+  readonly zero: number;
+  readonly size: number;
+}
+
+function scaleOf(quantity: QuantityName, name: string): Scale {
+  if (quantity !== 'temperature') return { zero: 0, size: unitSize(quantity, name) };
+  const zero = parseQuantity('0', quantity, name);
+  return { zero, size: parseQuantity('1', quantity, name) - zero };
 }
 
 /** A value in the file's unit as the reader would type it, without the unit. */
 export function typedText(value: number, key: string, system: UnitSystem): string {
-  const size = readerSize(keyUnit(key), system);
-  return String(Number((value / size).toPrecision(Number.isInteger(value) && size === 1 ? 12 : FIGURES)));
+  const unit = keyUnit(key);
+  if (unit === null || unit.quantity === null || system === 'metric' || unit.usName === unit.fileName) {
+    return String(Number(value.toPrecision(Number.isInteger(value) ? 12 : FIGURES)));
+  }
+  const [file, reader] = [scaleOf(unit.quantity, unit.fileName), scaleOf(unit.quantity, unit.usName)];
+  const shown = (value * file.size + file.zero - reader.zero) / reader.size;
+  // The difference of two zeros leaves a rest of about 1e-13 beside a plain 0.
+  return String(Number((Math.abs(shown) < ZERO_REST ? 0 : shown).toPrecision(FIGURES)));
 }
 
 /**
@@ -64,20 +94,24 @@ export function typedText(value: number, key: string, system: UnitSystem): strin
 export function readTyped(text: string, key: string, system: UnitSystem): { readonly value: number } | { readonly problem: string } {
   if (text.trim() === '') return { problem: 'Nothing is typed here; give a number' };
   const unit = keyUnit(key);
-  if (unit === null) return readPlain(text);
+  if (unit === null || unit.quantity === null) return readPlain(text, unit?.fileName ?? '');
   try {
-    const value = parseQuantity(text, unit.quantity, unitOfKey(key, system)) / unitSize(unit.quantity, unit.fileName);
+    const file = scaleOf(unit.quantity, unit.fileName);
+    const value = (parseQuantity(text, unit.quantity, unitOfKey(key, system)) - file.zero) / file.size;
     // A converted value is kept to twelve figures, so that 8 in is 203.2 and not 203.20000000000002.
-    return { value: Number(value.toPrecision(12)) };
+    return { value: Math.abs(value) < ZERO_REST && file.zero !== 0 ? 0 : Number(value.toPrecision(12)) };
   } catch (error) {
     if (error instanceof CrosscoatError) return { problem: error.message };
     throw error;
   }
 }
 
-function readPlain(text: string): { readonly value: number } | { readonly problem: string } {
-  const value = Number(text);
-  return Number.isFinite(value) ? { value } : { problem: `"${text.trim()}" is not a number; this one has no unit` };
+/** A number without a unit, or with the one name it may have behind it. */
+function readPlain(text: string, unitName: string): { readonly value: number } | { readonly problem: string } {
+  const bare = unitName === '' || !text.trim().endsWith(unitName) ? text.trim() : text.trim().slice(0, -unitName.length).trim();
+  const value = bare === '' ? NaN : Number(bare);
+  if (Number.isFinite(value)) return { value };
+  return { problem: `"${text.trim()}" is not a number; this one ${unitName === '' ? 'has no unit' : `is in ${unitName}`}` };
 }
 
 /** Round numbers for a ruler and a section in the reader's unit: name and metres of one. */

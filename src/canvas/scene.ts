@@ -1,3 +1,5 @@
+import type { FaultKind } from '../../sim/index.ts';
+
 /** Everything the panel canvas can show. SI units, panel coordinates (y up); the canvas turns y. */
 
 /** A film field on the panel's grid, ready for the GPU. */
@@ -5,7 +7,7 @@ export interface FieldScene {
   readonly columns: number;
   readonly rows: number;
   readonly cellSize_m: number;
-  /** Row-major from the lowest row, length columns * rows. */
+  /** Row-major from the lowest row, length columns * rows; NaN is not drawn. A new array of the same size is one upload into the same texture. */
   readonly values: Float32Array;
   /** Inside share of each cell, 0 to 1; below 0.5 is not drawn. */
   readonly cover: Float32Array;
@@ -36,7 +38,7 @@ export interface ZoneScene {
   readonly key: string;
   /** Short word or letter drawn beside the zone; empty for no tag. */
   readonly label: string;
-  readonly kind: 'holiday' | 'thin-lap' | 'heavy-spot' | 'dry-spray';
+  readonly kind: FaultKind;
   readonly cells: Uint32Array;
   readonly at_m: readonly [number, number];
 }

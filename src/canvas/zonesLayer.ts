@@ -3,12 +3,13 @@ import { GridTexture } from './gridTexture.ts';
 import type { FieldScene, ZoneScene } from './scene.ts';
 import { thinnedValues, thinning } from './thinnedGrid.ts';
 import type { ViewUniforms } from './view.ts';
-import { writeZoneMask } from './zoneMask.ts';
+import { SELECTED_SHIFT, writeZoneMask } from './zoneMask.ts';
 
 /**
  * Hatching in screen pixels, one hand a kind, those of the printed map and its words: holiday an
- * upright grid, thin lap strokes rising to the right, heavy spot crossed strokes, dry spray stippled. `x` is ink, `y`
- * the paper on both sides of it. A rim is drawn where the pixel beside lacks the kind, with paper
+ * upright grid, thin lap strokes rising to the right, heavy spot crossed strokes, dry spray stippled,
+ * run upright strokes, orange peel a net, dry lap level strokes, blush strokes falling to the right,
+ * blister rings, pinhole points far apart, over-thick broad level bars. `x` is ink, `y` the paper on both sides of it. A rim is drawn where the pixel beside lacks the kind, with paper
  * inside it, so that it stands off film of its own tone.
  */
 const FRAGMENT = `${GRID_GLSL}
@@ -30,12 +31,22 @@ vec2 dots(vec2 px, float spacing, float radius) {
   vec2 place = vec2(px.x + mod(row, 2.0) * spacing * 0.5, px.y);
   return inked(length((fract(place / spacing) - 0.5) * spacing), radius);
 }
+vec2 rings(vec2 px, float spacing, float radius) {
+  return inked(abs(length((fract(px / spacing) - 0.5) * spacing) - radius), 0.6);
+}
 const vec2 RISING = vec2(0.7071068, -0.7071068);
 const vec2 FALLING = vec2(0.7071068, 0.7071068);
 vec2 hatch(int kind, vec2 px) {
   if (kind == 1) return max(strokes(px, vec2(1.0, 0.0), 11.0, 0.65), strokes(px, vec2(0.0, 1.0), 11.0, 0.65));
   if (kind == 2) return strokes(px, RISING, 11.0, 0.65);
   if (kind == 4) return max(strokes(px, RISING, 11.0, 0.65), strokes(px, FALLING, 11.0, 0.65));
+  if (kind == 16) return strokes(px, vec2(1.0, 0.0), 8.0, 0.65);
+  if (kind == 32) return max(strokes(px, RISING, 6.0, 0.5), strokes(px, FALLING, 6.0, 0.5));
+  if (kind == 64) return strokes(px, vec2(0.0, 1.0), 8.0, 0.65);
+  if (kind == 128) return strokes(px, FALLING, 11.0, 0.65);
+  if (kind == 256) return rings(px, 11.0, 3.2);
+  if (kind == 512) return dots(px, 13.0, 1.0);
+  if (kind == 1024) return strokes(px, vec2(0.0, 1.0), 12.0, 2.5);
   return dots(px, 8.0, 1.4);
 }
 int around(vec2 reach) {
@@ -50,9 +61,9 @@ void main() {
   int inRim = around(1.5 / cell_px);
   int inCasing = around(3.0 / cell_px);
   vec4 drawn = vec4(0.0);
-  for (int kind = 1; kind <= 8; kind <<= 1) {
+  for (int kind = 1; kind <= 1024; kind <<= 1) {
     if ((here & kind) == 0) continue;
-    bool chosen = (here & (kind << 4)) != 0;
+    bool chosen = (here & (kind << ${SELECTED_SHIFT})) != 0;
     bool rim = (inRim & kind) == 0;
     bool casing = (inCasing & kind) == 0;
     vec2 mark = rim ? vec2(1.0) : casing ? vec2(0.0, 1.0) : hatch(kind, px);

@@ -19,14 +19,16 @@ export interface SectionTraceProps {
   readonly trace: Trace;
   readonly target: Target;
   readonly system: UnitSystem;
+  /** Film that the scale holds at least, so that it stands still while film dries, m. */
+  readonly held_m?: number;
   /** Shown below the chart: where the line may be put. */
   readonly children: ComponentChildren;
 }
 
 /** Film along the section line against the target band, wet and dry. */
-export function SectionTrace({ trace: now, target, system, children }: SectionTraceProps): JSX.Element {
+export function SectionTrace({ trace: now, target, system, held_m = 0, children }: SectionTraceProps): JSX.Element {
   const [film, length] = [shownUnit('film', system), shownUnit('length', system)];
-  const most_m = Math.max(target.thickness_m * target.maxFraction * 1.15, largest(now.wet_m));
+  const most_m = Math.max(target.thickness_m * target.maxFraction * 1.15, held_m, largest(now.wet_m));
   const x = scaleLinear().domain([0, now.length_m / length.size]).range([LEFT, width.value - RIGHT]);
   const y = scaleLinear().domain([0, most_m / film.size]).nice(4).range([HEIGHT - BOTTOM, TOP]);
   const yOf = (value_m: number): number => y(value_m / film.size);

@@ -1,6 +1,8 @@
 import { Command, Option } from 'commander';
 import { jobJsonSchema } from '../../sim/index.ts';
+import { air, type AirOptions } from './air.ts';
 import { demo } from './demo.ts';
+import { demonstrate, type DemonstrateOptions } from './demonstrate.ts';
 import { EXIT } from './exitCodes.ts';
 import { FIELD_NAMES } from './filmFiles.ts';
 import type { Io } from './io.ts';
@@ -13,6 +15,9 @@ Try it:
   crosscoat demo --strokes > session.csv
   crosscoat spray demo.json --coat planned --map film.png
   crosscoat spray demo.json --strokes session.csv
+  crosscoat spray demo.json --coat planned --until 15min --at 1min,5min
+  crosscoat air --temp 21C --rh 65%
+  crosscoat demonstrate stop --knob 0.3
 
 A job name of - reads standard input. Exit codes: 0 done, 1 the film has faults and --strict
 was given, 2 bad input. Every figure is a teaching and planning estimate.`;
@@ -30,6 +35,8 @@ export function makeProgram(io: Io, finish: (code: number) => void): Command {
     });
   addSpray(program, io, finish);
   addPlan(program, io, finish);
+  addAir(program, io, finish);
+  addDemonstrate(program, io, finish);
   program
     .command('schema')
     .description('print the JSON Schema of the job file')
@@ -57,6 +64,8 @@ function addSpray(program: Command, io: Io, finish: (code: number) => void): voi
     .option('--strokes <file>', 'recorded strokes (CSV or trajectory text) that lay the coat in place of its plan; without --coat the one coat that a recording lays already, else the first')
     .option('--coat <id>', 'only this coat')
     .option('--cell <size>', "side of a grid cell, 1mm to 10mm, in place of the job's")
+    .option('--until <time>', 'watch the film so long from the first row of the path, such as 10min: drying, runs, peel, blush, blisters')
+    .option('--at <times>', 'figures of the film at these times, such as 30s,2min,10min')
     .option('--map <file>', 'write the film map, PNG')
     .addOption(new Option('--field <name>', 'what the map shows').choices(FIELD_NAMES).default('film'))
     .option('--film <file>', 'write the film, CSV, one row a cell')
@@ -78,4 +87,32 @@ function addPlan(program: Command, io: Io, finish: (code: number) => void): void
     .addOption(unitsOption())
     .option('--json', 'print one JSON object in place of the table')
     .action(async (job: string, options: PlanOptions) => finish(await plan(io, job, options)));
+}
+
+function addAir(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('air')
+    .description('say whether a fresh film can blush in the air of the room, and what would help')
+    .requiredOption('--temp <temperature>', 'air temperature, such as 18C or 65F; °C without a unit')
+    .requiredOption('--rh <percent>', 'relative humidity, such as 70%')
+    .option('--altitude <height>', 'height above the sea, such as 300m or 1000ft')
+    .option('--speed <speed>', 'air speed over the panel, such as 0.5m/s or 100ft/min')
+    .option('--mix <mix>', 'clear dope 1:1 with the general, retarded or fast thinner, or a job file: its first mix, or FILE#id', 'general')
+    .addOption(new Option('--faces <count>', 'faces of the film\'s backing open to the air: 2 cloth, 1 backed').choices(['1', '2']).default('2'))
+    .addOption(unitsOption())
+    .option('--json', 'print one JSON object in place of the report')
+    .action(async (options: AirOptions) => finish(await air(io, options)));
+}
+
+function addDemonstrate(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('demonstrate')
+    .description('list the demonstrations, or run one: a coat with one thing wrong beside the same coat cured')
+    .argument('[name]', 'which one; all are listed without it')
+    .option('--knob <value>', 'the thing that is wrong, in its unit; without it the value that shows the fault')
+    .option('--at <times>', 'figures at these times too, such as 30s,2min')
+    .option('--job', 'print the wrong side as a job file instead')
+    .addOption(unitsOption())
+    .option('--json', 'print one JSON object in place of the report')
+    .action(async (name: string | undefined, options: DemonstrateOptions) => finish(await demonstrate(io, name, options)));
 }

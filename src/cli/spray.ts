@@ -1,4 +1,4 @@
-import { reportJson, reportText, runJob, type CoatResult, type Job, type Recording, type UnitSystem } from '../../sim/index.ts';
+import { coatFaults, judgeLife, momentFigures, reportJson, reportText, runJob, runLife, type CoatResult, type Job, type Recording, type ReportedCoat, type UnitSystem } from '../../sim/index.ts';
 import { parseCell_mm } from './cellSize.ts';
 import { chosenCoats, recordedCoat } from './chosenCoats.ts';
 import { EXIT } from './exitCodes.ts';
@@ -6,12 +6,15 @@ import { writeDrawing, writeFilm, writeMap, type FieldName } from './filmFiles.t
 import type { Io } from './io.ts';
 import { makeProgress } from './progress.ts';
 import { readJob, readStrokes } from './readInputs.ts';
+import { parseWatch, type Watch } from './watch.ts';
 
 /** Options of `crosscoat spray` as commander gives them. */
 export interface SprayOptions {
   readonly strokes?: string;
   readonly coat?: string;
   readonly cell?: string;
+  readonly until?: string;
+  readonly at?: string;
   readonly map?: string;
   readonly field: FieldName;
   readonly film?: string;
@@ -31,7 +34,9 @@ export async function spray(io: Io, jobPath: string, options: SprayOptions): Pro
   const { job, warnings } = await readJob(io, jobPath);
   const coatIds = options.strokes === undefined ? chosenCoats(job, options.coat) : recordedCoat(job, options.coat);
   const recording = options.strokes === undefined ? null : await readStrokes(io, options.strokes);
-  const results = run(io, recording === null ? job : laidByRecording(job, coatIds), coatIds, recording, cell_mm, options);
+  const watch = parseWatch(options);
+  const laid = run(io, recording === null ? job : laidByRecording(job, coatIds), coatIds, recording, cell_mm, options);
+  const results = watch === null ? laid : laid.map((coat) => watched(coat, watch, options.cures));
   const notes = await writeFiles(io, results, options);
   const reported = { name: job.name, seed: job.seed, warnings, curesTried: options.cures };
   if (options.json === true) {
@@ -39,7 +44,7 @@ export async function spray(io: Io, jobPath: string, options: SprayOptions): Pro
   } else {
     await io.out([reportText(results, reported, options.units), ...notes.map((note) => `${note}\n`)].join(''));
   }
-  const isFaulty = results.some(({ verdict }) => verdict.faults.length > 0);
+  const isFaulty = results.some((coat) => coatFaults(coat).length > 0);
   return options.strict === true && isFaulty ? EXIT.faults : EXIT.done;
 }
 
@@ -70,6 +75,19 @@ function run(
   } finally {
     progress?.end();
   }
+}
+
+/** A coat with its film's life, watched and judged. */
+function watched(coat: CoatResult, watch: Watch, cures: boolean): ReportedCoat & CoatResult {
+  const life = runLife(coat.setting, coat.strokes, watch);
+  const { dewPoint_K } = coat.setting.air;
+  return {
+    ...coat,
+    life: {
+      verdict: judgeLife(life, coat.strokes, { until_s: watch.until_s, cures, laidFaults: coat.verdict.faults }),
+      moments: life.moments.map((moment) => momentFigures(moment, dewPoint_K)),
+    },
+  };
 }
 
 /** Files show one coat: the first that was run. @returns what to say of them. */

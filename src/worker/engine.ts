@@ -15,8 +15,9 @@ import {
   type LaidCoat,
   type Recording,
 } from '../../sim/index.ts';
-import { exportBlob } from './exportBlob.ts';
 import { gunScene } from './gunScene.ts';
+import type { makeLessonHandlers } from './lessonHandlers.ts';
+import type { makeLifeHandlers } from './lifeHandlers.ts';
 import type { CoatRequest, FilmReply } from './protocol.ts';
 import { Overtaken, type Handlers } from './serve.ts';
 import { nextTurn } from './steps.ts';
@@ -69,7 +70,28 @@ export function makeHandlers(): Handlers {
     return result;
   };
 
+  // The first film needs neither the film in time nor the files: their script is fetched when they are asked for.
+  let handlers: Promise<ReturnType<typeof makeLifeHandlers>> | null = null;
+  const life = (): Promise<ReturnType<typeof makeLifeHandlers>> => {
+    handlers ??= import('./lifeHandlers.ts').then((module) => module.makeLifeHandlers({ lay, pause, recordings }));
+    // A fetch that failed is tried again at the next message.
+    handlers.catch(() => (handlers = null));
+    return handlers;
+  };
+
+  let lessons: Promise<ReturnType<typeof makeLessonHandlers>> | null = null;
+  const lesson = (): Promise<ReturnType<typeof makeLessonHandlers>> => {
+    lessons ??= import('./lessonHandlers.ts').then((module) => module.makeLessonHandlers());
+    lessons.catch(() => (lessons = null));
+    return lessons;
+  };
+
   return {
+    lesson: async (request) => (await lesson()).lesson(request),
+    lessonAt: async (request) => (await lesson()).lessonAt(request),
+    liveOpen: async (request) => (await life()).liveOpen(request),
+    liveAt: async (request) => (await life()).liveAt(request),
+    liveClose: async (request) => (await life()).liveClose(request),
     recording: ({ id, name, text }) => {
       const recording = readRecording([text], name);
       recordings.set(id, recording);
@@ -86,6 +108,12 @@ export function makeHandlers(): Handlers {
       const { verdict } = await judge(request, cures);
       return { reply: { version: request.version, verdict, curesTried: cures } };
     },
+    lifeVerdict: async ({ cures, ...request }) => {
+      const result = await judge(request, true);
+      const { lifeVerdictOf } = await import('./lifeVerdict.ts');
+      await pause(request.version);
+      return { reply: { version: request.version, verdict: lifeVerdictOf(result, recordings, cures), curesTried: cures } };
+    },
     replay: async ({ until_s, ...request }) => {
       const { setting, strokes } = await lay(request);
       const { film } = layCoat(setting, strokes, { until_s });
@@ -100,6 +128,7 @@ export function makeHandlers(): Handlers {
       return { reply: { version: request.version, at_m, strokes: each.filter(({ wet_m }) => wet_m > 0) } };
     },
     exportFile: async ({ kind, field, units, ...request }) => {
+      const { exportBlob } = await import('./exportBlob.ts');
       const result = await judge(request, true);
       return { reply: { blob: await exportBlob(kind, result, field, units) } };
     },

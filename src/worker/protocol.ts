@@ -1,4 +1,4 @@
-import type { FieldKind, Film, Job, PanelSpec, ReportedCoat, StrokeLine, UnitSystem, Verdict, Warning } from '../../sim/index.ts';
+import type { Field, FieldKind, Film, Job, LifeVerdict, MomentFieldKind, MomentFigures, PanelSpec, ReportedCoat, ReportedSide, StrokeLine, UnitSystem, Verdict, Warning } from '../../sim/index.ts';
 import type { GunScene } from '../canvas/scene.ts';
 import type { Problem } from '../app/problem.ts';
 
@@ -20,6 +20,13 @@ export interface VerdictReply {
   readonly curesTried: boolean;
 }
 
+/** The film's life, judged. */
+export interface LifeVerdictReply {
+  readonly version: number;
+  readonly verdict: LifeVerdict;
+  readonly curesTried: boolean;
+}
+
 /** The film and the gun at one time of the replay. */
 export interface ReplayReply {
   readonly version: number;
@@ -28,11 +35,49 @@ export interface ReplayReply {
   readonly gun: GunScene | null;
 }
 
+/** How far a coat's life has been watched, and what was seen; times since the first row of the path, s. */
+export interface LifeReply {
+  readonly version: number;
+  /** When the gun is put away. */
+  readonly sprayed_s: number;
+  readonly watched_s: number;
+  /** False while there is more to watch: ask again. */
+  readonly isWhole: boolean;
+  /** When nearly all of the film is dry to touch, and ready for another coat; null where that was not seen. */
+  readonly touchDry_s: number | null;
+  readonly recoat_s: number | null;
+}
+
+/** The film at one time of its life. */
+export interface MomentReply {
+  readonly version: number;
+  /** As asked; the film's own time is up to a quarter of a second later while the gun is at work. */
+  readonly time_s: number;
+  readonly field: Field;
+  readonly wet_m: Float32Array;
+  readonly dry_m: Float32Array;
+  readonly figures: MomentFigures;
+  /** Cells whose film has run, to be outlined. */
+  readonly ran: Uint32Array;
+  readonly gun: GunScene | null;
+}
+
 /** What each stroke laid at one place, wet, m. Strokes that laid nothing there are left out. */
 export interface StrokesAt {
   readonly version: number;
   readonly at_m: readonly [number, number];
   readonly strokes: readonly { readonly stroke: number; readonly wet_m: number }[];
+}
+
+/** A demonstration, run: its sides at the end of the watch, and their maps at each of the times. */
+export interface LessonReply {
+  /** The side at the knob, the cured one, other cures. */
+  readonly sides: readonly ReportedSide[];
+  readonly times_s: readonly number[];
+  /** Legend and colours of every map; without values, which the maps hold. */
+  readonly field: Field;
+  /** One map a time, by side. */
+  readonly maps: readonly (readonly Float32Array[])[];
 }
 
 export interface RecordingFacts {
@@ -62,7 +107,19 @@ export interface Messages {
   panel: { request: { panel: PanelSpec; pointer: string }; reply: { area_m2: number } };
   film: { request: CoatRequest; reply: FilmReply };
   verdict: { request: CoatRequest & { cures: boolean }; reply: VerdictReply };
+  /** The faults of the film's life; without cures first, then with them. */
+  lifeVerdict: { request: CoatRequest & { cures: boolean }; reply: LifeVerdictReply };
   replay: { request: CoatRequest & { until_s: number }; reply: ReplayReply };
+  /** Watches the coat's life for a while longer and says how far; ask until it is whole. */
+  liveOpen: { request: CoatRequest; reply: LifeReply };
+  /** The film at one time. Of several that wait, only the newest is answered. */
+  liveAt: { request: CoatRequest & { time_s: number; field: MomentFieldKind }; reply: MomentReply };
+  /** Lets go of the life's memory. */
+  liveClose: { request: Record<string, never>; reply: Record<string, never> };
+  /** Runs a demonstration and keeps it. Of several that wait, the page sends only the newest. */
+  lesson: { request: { id: string; knob: number; times: number }; reply: LessonReply };
+  /** The figures of the demonstration that was last run, at one of its times. */
+  lessonAt: { request: { index: number }; reply: { sides: readonly ReportedSide[] } };
   strokesAt: { request: CoatRequest & { at_m: readonly [number, number] }; reply: StrokesAt };
   exportFile: { request: CoatRequest & { kind: ExportKind; field: FieldKind; units: UnitSystem }; reply: { blob: Blob } };
 }

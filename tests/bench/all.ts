@@ -2,6 +2,7 @@
 await import('./deposit.bench.ts');
 await import('./demo.bench.ts');
 await import('./recording.bench.ts');
+await import('./film.bench.ts');
 await import('./hour.bench.ts');
 
 export {};

@@ -14,7 +14,7 @@ const ROUNDS = 11;
 
 function hourJob(): Job {
   const demo = demoJob();
-  const panel = { id: 'side', name: 'side', outline: { rectangle_mm: [3000, 1500] as [number, number] }, holes: [], attitude: { tilt_deg: 90, down_deg: -90 } };
+  const panel = { id: 'side', name: 'side', outline: { rectangle_mm: [3000, 1500] as [number, number] }, holes: [], attitude: { tilt_deg: 90, down_deg: -90 }, backing: 'open-cloth' as const };
   return {
     ...demo,
     part: { name: 'side', panels: [panel] },

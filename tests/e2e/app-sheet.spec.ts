@@ -79,7 +79,7 @@ test('the caution is one line that stays, and is open until it was folded once',
   await expect(line).toBeVisible();
   await expect(list).toBeHidden();
   // Folded, it leaves the first settings of the stage above the fold.
-  await expect(app.field('Overlap')).toBeInViewport({ ratio: 1 });
+  await expect(page.getByRole('combobox', { name: 'Mix in the cup' })).toBeInViewport({ ratio: 1 });
 });
 
 test('a stroke or fault chosen from far down brings the canvas into sight', async ({ app, page }) => {
@@ -130,7 +130,7 @@ test('the probe reads film and strokes under the pointer', async ({ app, page })
 });
 
 for (const theme of ['Light', 'Dark']) {
-  for (const stage of ['Part', 'Gun', 'Strokes'] as const) {
+  for (const stage of ['Part', 'Mix', 'Air', 'Gun', 'Strokes'] as const) {
     test(`axe finds nothing: ${stage}, ${theme}`, async ({ app, page }) => {
       await page.locator('summary', { hasText: 'More' }).click();
       await page.getByLabel('Paper').selectOption({ label: theme });

@@ -35,9 +35,15 @@ export class AppPage {
     return this.page.getByTestId('wet-mean');
   }
 
-  async stage(name: 'Part' | 'Gun' | 'Strokes'): Promise<void> {
+  async stage(name: 'Part' | 'Mix' | 'Air' | 'Gun' | 'Strokes'): Promise<void> {
     // By the start of its name: a stage with a doubt has a second button beside it, which leads there.
     await this.page.getByRole('navigation').getByRole('button', { name: new RegExp(`^${name}`) }).click();
+  }
+
+  /** The instructor's stage, over the window. */
+  async openDemonstrations(): Promise<Locator> {
+    await this.page.getByRole('navigation').getByRole('button', { name: /Demonstrations/ }).click();
+    return this.page.getByRole('dialog', { name: 'Demonstrations' });
   }
 
   field(name: string): Locator {

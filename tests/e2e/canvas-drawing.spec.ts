@@ -79,7 +79,7 @@ test('each kind of zone has a hatching of its own', async () => {
   const { page } = open;
   const bare = await screenshot(page);
   const at = await screenOf(page);
-  await inHarness(page, (harness) => harness.change({ zones: harness.make.zones() }));
+  await inHarness(page, (harness) => harness.change({ zones: harness.make.everyZone() }));
   const hatched = await screenshot(page);
   const measures = Object.fromEntries(Object.entries(ZONE_PLACES).map(([kind, [left_m, low_m]]) => {
     const [left, low] = at(left_m + 0.1 * ZONE_SIDE_M, low_m + 0.1 * ZONE_SIDE_M);
@@ -101,6 +101,20 @@ test('each kind of zone has a hatching of its own', async () => {
   // Dots leave whole rows between them nearly untouched; crossed lines cross every row.
   for (const crossed of [holiday, heavy]) expect(crossed.emptiestRow).toBeGreaterThan(0.1);
   expect(dry.emptiestRow).toBeLessThan(0.1);
+
+  const { run, blush, blister, pinhole, 'orange-peel': peel, 'dry-lap': lap, 'over-thick': thick } = measures as Required<typeof measures>;
+  if (!run || !blush || !blister || !pinhole || !peel || !lap || !thick) throw new Error('a kind has no measures');
+  for (const one of [run, lap, blush, thick]) expect(one.coherence).toBeGreaterThan(0.7);
+  for (const none of [peel, blister, pinhole]) expect(none.coherence).toBeLessThan(0.3);
+  // Upright, level, falling to the right, level.
+  expect(Math.abs(run.direction_deg)).toBeGreaterThan(80);
+  expect(Math.abs(lap.direction_deg)).toBeLessThan(10);
+  expect(Math.abs(blush.direction_deg + 45)).toBeLessThan(10);
+  expect(Math.abs(thick.direction_deg)).toBeLessThan(10);
+  // A net leaves no row empty; rings and points do, and a row of points holds less than one of rings or dots.
+  expect(peel.emptiestRow).toBeGreaterThan(0.1);
+  for (const apart of [blister, pinhole]) expect(apart.emptiestRow).toBeLessThan(0.1);
+  expect(pinhole.fullestRow).toBeLessThan(Math.min(blister.fullestRow, dry.fullestRow));
 });
 
 test('the selected zone and stroke take the accent', async () => {

@@ -48,9 +48,12 @@ const jobs: fc.Arbitrary<Job> = fc
     cell_mm: finite(1, 10),
     points: fc.array(fc.tuple(finite(-1e5, 1e5), finite(-1e5, 1e5)), { minLength: 3, maxLength: 20 }),
     overlap: finite(0, 95),
+    temperature_C: finite(-20, 60),
+    share: fc.integer({ min: 1, max: 999 }).map((tenths) => tenths / 10),
+    wait_min: finite(0, 20160),
     text: words,
   })
-  .map(({ name, note, seed, cell_mm, points, overlap, text }) => {
+  .map(({ name, note, seed, cell_mm, points, overlap, temperature_C, share, wait_min, text }) => {
     const job = demoJob();
     const [panel] = job.part.panels;
     return {
@@ -60,7 +63,16 @@ const jobs: fc.Arbitrary<Job> = fc
       seed,
       cell_mm,
       part: { ...job.part, panels: [{ ...panel!, outline: { points_mm: points } }] },
-      coats: job.coats.map((coat) => ({ ...coat, plan: { ...coat.plan, overlap_percent: overlap } })),
+      air: { ...job.air, temperature_C },
+      mixes: job.mixes.map((mix) => ({
+        ...mix,
+        thinner: [{ solvent: 'toluene', percent: share }, { solvent: 'acetone', percent: 100 - share }],
+      })),
+      coats: job.coats.map((coat) => ({
+        ...coat,
+        ...(coat.over === undefined ? {} : { over: { ...coat.over, wait_min } }),
+        plan: { ...coat.plan, overlap_percent: overlap },
+      })),
       recordings: [{ id: 'r', name: text, text }],
     };
   });
@@ -85,7 +97,7 @@ describe('parseJob', () => {
 
   it('reads deep nesting without running out of stack', () => {
     expect(endsAsPromised(() => parseJob('['.repeat(200000)))).toBe(true);
-    expect(endsAsPromised(() => parseJob(`{"schemaVersion":1,"name":${'['.repeat(50000)}${']'.repeat(50000)}}`))).toBe(true);
+    expect(endsAsPromised(() => parseJob(`{"schemaVersion":2,"name":${'['.repeat(50000)}${']'.repeat(50000)}}`))).toBe(true);
   });
 
   it('gives back any job that was written', () => {

@@ -10,8 +10,9 @@ import { roundedText } from '../../sim/report/units.ts';
 import { wrapped } from '../../sim/report/textLines.ts';
 import type { StrokeMeasures } from '../../sim/stroke/stroke.ts';
 import type { Cause, CauseKind, Change, FaultKind } from '../../sim/verdict/verdict.ts';
+import { LIFE_LIMITS } from '../helpers/lifeLimits.ts';
 
-const TARGET = { film: 'dry', thickness_m: 25e-6, minFraction: 0.8, maxFraction: 1.2, holidayFraction: 0.25, dryFraction: 0.1 } as const;
+const TARGET = { film: 'dry', thickness_m: 25e-6, minFraction: 0.8, maxFraction: 1.2, holidayFraction: 0.25, dryFraction: 0.1, life: LIFE_LIMITS } as const;
 /** Any double, NaN and infinities with it. */
 const anyNumber = fc.double();
 const point = fc.tuple(anyNumber, anyNumber);

@@ -7,8 +7,11 @@ import { shown, shownUnit, type Quantity, type UnitSystem } from '../../sim/repo
 const unit = fc.constantFrom(...UNITS);
 const number = fc.double({ min: -1e9, max: 1e9, noNaN: true });
 
+/** Shown, but never typed: nothing reads them back. */
+type OnlyShown = 'temperature-step' | 'viscosity' | 'areal-weight';
+
 /** What is shown, by the quantity that it is read back as. */
-const SHOWN: Readonly<Record<Quantity, QuantityName>> = { film: 'length', length: 'length', volume: 'volume', area: 'area', speed: 'speed' };
+const SHOWN: Readonly<Record<Exclude<Quantity, OnlyShown>, QuantityName>> = { film: 'length', length: 'length', volume: 'volume', area: 'area', speed: 'speed' };
 
 describe('parseQuantity', () => {
   it('reads any number behind any unit name as (number + shift) · size', () => {
@@ -23,7 +26,7 @@ describe('parseQuantity', () => {
   });
 
   it('reads back what a report shows, to half its last figure', () => {
-    const quantity = fc.constantFrom(...(Object.keys(SHOWN) as Quantity[]));
+    const quantity = fc.constantFrom(...(Object.keys(SHOWN) as (keyof typeof SHOWN)[]));
     const system = fc.constantFrom<UnitSystem>('metric', 'us');
     fc.assert(
       fc.property(quantity, system, fc.double({ min: 0.01, max: 5000, noNaN: true }), (what, how, count) => {

@@ -1,10 +1,12 @@
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { ESTIMATE_STATEMENT, SPRAY_CAUTIONS, coatWarnings, faultSentences, verdictSentence, type ReportedCoat } from '../../../sim/index.ts';
+import { ESTIMATE_STATEMENT, SPRAY_CAUTIONS, coatFaults, coatWarnings, faultSentences, verdictSentence, type ReportedCoat } from '../../../sim/index.ts';
 import { drawMap } from '../../app/printPicture.ts';
 import { reported } from '../../app/reported.ts';
 import { state } from '../../app/state.ts';
+import { faultsHeading } from '../verdict/FaultList.tsx';
 import { KeyFigures } from '../verdict/KeyFigures.tsx';
+import { LifeFigures } from '../verdict/LifeFigures.tsx';
 import { OLD_FIGURES } from '../verdict/VerdictView.tsx';
 import { Assumptions } from './Assumptions.tsx';
 
@@ -37,9 +39,10 @@ function Sheet({ coat }: { readonly coat: ReportedCoat }): JSX.Element {
       <p class="sentence">{verdictSentence(coat, system)}</p>
       <canvas ref={drawMap} class="print-map" aria-label="Film map" />
       <KeyFigures figures={verdict} target={setting.target} />
-      <h2>Faults, worst first</h2>
+      <LifeFigures />
+      <h2>{faultsHeading(coat)}</h2>
       <ol>
-        {verdict.faults.map((fault, i) => {
+        {coatFaults(coat).map((fault, i) => {
           const words = faultSentences(fault, setting.target, system);
           return <li key={i}>{words.what} Cause: {words.cause} Cure: {words.cure}</li>;
         })}

@@ -1,13 +1,10 @@
 import type { JSX } from 'preact';
 import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
+import { openDemonstrations } from '../demonstrations/openDemonstrations.ts';
 import { showDoubts } from '../verdict/Doubts.tsx';
-import { state, type StageName } from '../../app/state.ts';
+import { STAGE_NAMES, state, type StageName } from '../../app/state.ts';
 
-const STAGES: readonly (readonly [stage: StageName, words: string])[] = [
-  ['part', 'Part'],
-  ['gun', 'Gun'],
-  ['strokes', 'Strokes'],
-];
+const STAGE_WORDS: Readonly<Record<StageName, string>> = { part: 'Part', mix: 'Mix', air: 'Air', gun: 'Gun', strokes: 'Strokes' };
 
 const MARK_WORDS: Readonly<Record<StageMark, string>> = {
   set: 'set',
@@ -21,7 +18,8 @@ export function Stages(): JSX.Element {
   return (
     <nav class="stages" aria-label="Stages of the work">
       <ol>
-        {STAGES.map(([stage, words], i) => {
+        {STAGE_NAMES.map((stage, i) => {
+          const words = STAGE_WORDS[stage];
           const mark = stageMarks.value[stage];
           return (
             <li key={stage}>
@@ -42,6 +40,12 @@ export function Stages(): JSX.Element {
             </li>
           );
         })}
+        <li>
+          <button type="button" class="stage" onClick={() => void openDemonstrations()}>
+            <span class="stage-number" aria-hidden="true">{STAGE_NAMES.length + 1}</span>
+            <span class="stage-name">Demonstrations</span>
+          </button>
+        </li>
       </ol>
     </nav>
   );

@@ -1,6 +1,6 @@
-import type { JSX } from 'preact';
+import type { ComponentType, JSX } from 'preact';
 import { SectionView } from '../panel/SectionView.tsx';
-import { state } from '../../app/state.ts';
+import { state, type StageName } from '../../app/state.ts';
 import { GunForm } from '../gun/GunForm.tsx';
 import { PanelView } from '../panel/PanelView.tsx';
 import { PartForm } from '../part/PartForm.tsx';
@@ -8,13 +8,21 @@ import { StrokesForm } from '../strokes/StrokesForm.tsx';
 import { StrokeTable } from '../strokes/StrokeTable.tsx';
 import { VerdictView } from '../verdict/VerdictView.tsx';
 import { DropTarget } from './DropTarget.tsx';
+import { fetched } from './fetched.tsx';
 import { Header } from './Header.tsx';
 import { Notices } from './Notices.tsx';
 import { PrintSheet } from './PrintSheet.tsx';
 import { SprayCaution } from './SprayCaution.tsx';
 import { Stages } from './Stages.tsx';
 
-const FORMS = { part: PartForm, gun: GunForm, strokes: StrokesForm } as const;
+/** A first visit needs neither mix nor air: their script is fetched when they are opened. */
+const FORMS: Readonly<Record<StageName, ComponentType>> = {
+  part: PartForm,
+  mix: fetched(async () => (await import('../mix/MixForm.tsx')).MixForm),
+  air: fetched(async () => (await import('../air/AirForm.tsx')).AirForm),
+  gun: GunForm,
+  strokes: StrokesForm,
+};
 
 /** The one window: stages and their form, the panel, the verdict; the trace and the strokes below. */
 export function Window(): JSX.Element {

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { setUp, setUpIndex } from '../../app/document.ts';
+import { mix, setUp, setUpIndex } from '../../app/document.ts';
 import { chooseSetUp, duplicateSetUp, removeSetUp } from '../../app/setUpCommands.ts';
 import { state } from '../../app/state.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -38,19 +38,27 @@ export function GunForm(): JSX.Element {
       <FanDrawing />
       <h3>Liquid</h3>
       <NumberField path={[...path, 'fluidRate_mL_min']} label="Fluid rate" hint={usualHint(gun, ['fluidRate_mL_min'])} />
-      <NumberField path={[...path, 'volumeSolids_percent']} label="Volume solids in the cup" hint={usualHint(gun, ['volumeSolids_percent'])} />
+      <NumberField path={[...path, 'volumeSolids_percent']} label="Volume solids in the cup" hint={mixSays() ?? usualHint(gun, ['volumeSolids_percent'])} />
       <NumberField path={[...path, 'triggerLag_ms']} label="Trigger to fluid" hint={usualHint(gun, ['triggerLag_ms'])} />
+      <h3>Air</h3>
+      <NumberField path={[...path, 'capPressure_kPa']} label="Pressure at the cap" hint={`With the trigger held. ${usualHint(gun, ['capPressure_kPa'])}`.trim()} />
       <details class="more">
         <summary>What lands, and the drops</summary>
         <NumberField path={[...path, 'transfer', 'efficiency_percent']} label="Solids that land" hint={usualHint(gun, ['transfer', 'efficiency_percent'])} />
         <NumberField path={[...path, 'transfer', 'atDistance_mm']} label="at distance" />
         <NumberField path={[...path, 'transfer', 'decayLength_mm']} label="Falls to 37 % over" hint={usualHint(gun, ['transfer', 'decayLength_mm'])} />
         <NumberField path={[...path, 'drops', 'meanDiameter_um']} label="Mean drop (Sauter)" hint={usualHint(gun, ['drops', 'meanDiameter_um'])} />
+        <NumberField path={[...path, 'drops', 'atViscosity_mPa_s']} label="Mean drop is at viscosity" hint={usualHint(gun, ['drops', 'atViscosity_mPa_s'])} />
         <NumberField path={[...path, 'drops', 'spread']} label="Spread of drop volume" hint={usualHint(gun, ['drops', 'spread'])} />
-        <NumberField path={[...path, 'drops', 'solventSpeed']} label="Thinner's speed" hint={`n-butyl acetate is 1. ${usualHint(gun, ['drops', 'solventSpeed'])}`} />
+        <NumberField path={[...path, 'drops', 'solventSpeed']} label="Thinner's speed" hint={mixSays() ?? `n-butyl acetate is 1. ${usualHint(gun, ['drops', 'solventSpeed'])}`} />
         <NumberField path={[...path, 'distanceRange_mm', 0]} label="Fan believed from" />
         <NumberField path={[...path, 'distanceRange_mm', 1]} label="Fan believed to" />
       </details>
     </form>
   );
+}
+
+/** Where the coat has a mix, that says what is in the cup, and the set-up's own value waits. */
+function mixSays(): string | null {
+  return mix.value === null ? null : `Not used: the mix of this coat says it (${mix.value.name}).`;
 }

@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
-import { fieldLegend, shownUnit, type Field } from '../../../sim/index.ts';
+import { legendIn, type Field } from '../../../sim/index.ts';
 import { field } from '../../app/scene.ts';
 import { state } from '../../app/state.ts';
+import { unitOfField } from './fieldWords.ts';
 
 const WIDTH = 600;
 const BAR = 18;
@@ -10,8 +11,7 @@ const BAR = 18;
 export function Legend(): JSX.Element | null {
   const now = field.value;
   if (now === null) return null;
-  const { name, size } = shownUnit('film', state.units.value);
-  const legend = fieldLegend(now, { name, metres: size });
+  const legend = legendIn(now, unitOfField(now, state.units.value));
   const [low, high] = now.domain;
   const marks = now.marks
     .map((mark) => ((mark - low) / (high - low)) * WIDTH)

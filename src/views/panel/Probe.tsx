@@ -23,7 +23,7 @@ export function Probe(): JSX.Element {
       <span>{shownPlace(at_m, system)}</span>
       <strong>{shown(wet, 'film', system)} wet</strong>
       <strong>{shown(dry, 'film', system)} dry</strong>
-      <span>{wet > 0 ? `${shownPercent(dry / wet)} solids at impact` : 'no film'}</span>
+      <span>{wet > 0 ? `${shownPercent(dry / wet)} ${state.moment.value === null ? 'solids at impact' : 'solids'}` : 'no film'}</span>
       <span>{strokesText()}</span>
     </p>
   );

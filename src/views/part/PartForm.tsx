@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import type { BackingWord } from '../../../sim/index.ts';
 import { changeJob, panel, panelIndex } from '../../app/document.ts';
 import { withValueAt } from '../../app/path.ts';
 import { state } from '../../app/state.ts';
@@ -14,6 +15,12 @@ const ATTITUDES = [
   ['other', 'Other tilt'],
 ] as const;
 
+const BACKINGS: readonly (readonly [backing: BackingWord, words: string])[] = [
+  ['open-cloth', 'Cloth, open to the air behind'],
+  ['thin-sheet', 'Thin metal sheet'],
+  ['thick-board', 'Thick board'],
+];
+
 type AttitudeName = (typeof ATTITUDES)[number][0];
 const TILTS: Readonly<Record<AttitudeName, number>> = { wall: 90, table: 0, ceiling: 180, other: 60 };
 
@@ -21,7 +28,7 @@ const TILTS: Readonly<Record<AttitudeName, number>> = { wall: 90, table: 0, ceil
 export function PartForm(): JSX.Element {
   const job = state.job.value;
   const path = ['part', 'panels', panelIndex.value] as const;
-  const { outline, holes, attitude } = panel.value;
+  const { outline, holes, attitude, backing } = panel.value;
   const shown = state.film.value?.setting.panel;
   const size_mm = [(shown?.width_m ?? 0.6) * 1000, (shown?.height_m ?? 0.4) * 1000] as const;
   return (
@@ -57,6 +64,15 @@ export function PartForm(): JSX.Element {
       />
       <NumberField path={[...path, 'attitude', 'tilt_deg']} label="Tilt from level" />
       <NumberField path={[...path, 'attitude', 'down_deg']} label="Gravity pulls toward" hint="Counter-clockwise from x: -90 is down the page." />
+      <h3>What lies under the film</h3>
+      <ChoiceField
+        id="backing"
+        label="Backing"
+        value={backing}
+        options={BACKINGS}
+        choose={(next) => changeJob('Backing', withValueAt(state.job.peek(), [...path, 'backing'], next))}
+        hint="Drying cools the film; what lies under it lends it heat, cloth the least."
+      />
       <details class="more">
         <summary>Grid and chance</summary>
         <NumberField path={['cell_mm']} label="Grid cell" hint="Finer shows more and takes longer; 2 mm suits most parts." />

@@ -7,6 +7,7 @@ import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { NumberField } from '../fields/NumberField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { TickField } from '../fields/TickField.tsx';
+import { LayerFields } from './LayerFields.tsx';
 import { RecordingFields } from './RecordingFields.tsx';
 import { TargetFields } from './TargetFields.tsx';
 
@@ -26,6 +27,7 @@ export function StrokesForm(): JSX.Element {
     <form class="form" onSubmit={(event) => event.preventDefault()}>
       <h2>Strokes</h2>
       <TextField path={[...path, 'name']} label="Coat" />
+      <LayerFields />
       <RecordingFields />
       <h3>{isRecorded ? 'What was meant' : 'Plan'}</h3>
       <NumberField path={[...plan, 'overlap_percent']} label="Overlap" hint={overlapHint()} />

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { FAULT_PLURALS, FAULT_WORDS, HATCH_WORDS, capitalised, faultSentences, shown, shownPlace, type Fault, type ReportedCoat } from '../../../sim/index.ts';
+import { FAULT_PLURALS, FAULT_WORDS, HATCH_WORDS, PLACED_FAULTS, capitalised, coatFaults, faultSentences, shown, shownPlace, type Fault, type ReportedCoat } from '../../../sim/index.ts';
 import { chooseFault } from '../../app/choose.ts';
 import { tryCure } from '../../app/coatCommands.ts';
 import { state } from '../../app/state.ts';
@@ -7,16 +7,21 @@ import { zoneLabel } from '../../app/zones.ts';
 
 /** The faults, worst first. Choosing one goes to its place and opens its cause and cure. */
 export function FaultList({ coat }: { readonly coat: ReportedCoat }): JSX.Element | null {
-  const { faults } = coat.verdict;
+  const faults = coatFaults(coat);
   if (faults.length === 0) return null;
   return (
     <section class="faults">
-      <h2>Faults, worst first</h2>
+      <h2>{faultsHeading(coat)}</h2>
       <ol>
         {faults.map((fault, i) => <FaultItem key={i} fault={fault} index={i} coat={coat} />)}
       </ol>
     </section>
   );
+}
+
+/** Says which lists are joined. */
+export function faultsHeading({ life }: ReportedCoat): string {
+  return life === undefined ? 'Faults, worst first' : 'Faults as laid, then in time, each worst first';
 }
 
 interface FaultItemProps {
@@ -28,12 +33,11 @@ interface FaultItemProps {
 function FaultItem({ fault, index, coat }: FaultItemProps): JSX.Element {
   const system = state.units.value;
   const isChosen = state.chosenFault.value?.fault === index;
-  const words = fault.zones.length > 1 ? `${fault.zones.length} ${FAULT_PLURALS[fault.kind]}` : FAULT_WORDS[fault.kind];
   return (
     <li class={isChosen ? 'fault chosen' : 'fault'}>
       <button type="button" class="fault-head" aria-expanded={isChosen} onClick={() => chooseFault(isChosen ? null : { fault: index, zone: 0 })}>
         <span class="fault-label" aria-hidden="true">{zoneLabel(index)}</span>
-        <span class="fault-name">{capitalised(words)}</span>
+        <span class="fault-name">{capitalised(faultWords(fault))}</span>
         <span class="soft">{shown(fault.area_m2, 'area', system)}</span>
       </button>
       {isChosen ? <FaultBody fault={fault} index={index} coat={coat} /> : null}
@@ -41,10 +45,17 @@ function FaultItem({ fault, index, coat }: FaultItemProps): JSX.Element {
   );
 }
 
+/** `3 thin laps`, but `pinhole risk in 3 places`: what has no plural is counted by its places. */
+function faultWords({ kind, zones: { length: count } }: Fault): string {
+  if (count < 2) return FAULT_WORDS[kind];
+  return PLACED_FAULTS.has(kind) ? `${FAULT_WORDS[kind]} in ${count} places` : `${count} ${FAULT_PLURALS[kind]}`;
+}
+
 function FaultBody({ fault, index, coat }: FaultItemProps): JSX.Element {
   const system = state.units.value;
   const { what, cause, cure } = faultSentences(fault, coat.setting.target, system);
-  const areCuresTried = state.verdict.value?.curesTried ?? false;
+  const isOfLife = index >= coat.verdict.faults.length;
+  const areCuresTried = (isOfLife ? state.lifeVerdict.value : state.verdict.value)?.curesTried ?? false;
   const change = fault.cure?.change;
   return (
     <div class="fault-body">

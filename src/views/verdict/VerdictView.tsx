@@ -5,6 +5,7 @@ import { state } from '../../app/state.ts';
 import { Doubts } from './Doubts.tsx';
 import { FaultList } from './FaultList.tsx';
 import { KeyFigures } from './KeyFigures.tsx';
+import { LifeFigures } from './LifeFigures.tsx';
 import { PaintSplit } from './PaintSplit.tsx';
 
 /** Said where the newest job cannot be sprayed. */
@@ -26,7 +27,7 @@ export function VerdictView(): JSX.Element {
   return (
     <>
       <div class="verdict-head">
-        <h2>{state.replay_s.value === null ? 'Verdict' : 'Verdict of the finished film'}</h2>
+        <h2>{state.inTime.value ? 'Verdict of the film, as laid and in time' : state.replay_s.value === null ? 'Verdict' : 'Verdict of the finished film'}</h2>
         {state.jobProblem.value === null ? null : <p class="old-figures">{OLD_FIGURES}</p>}
         <p class="sentence" aria-live="polite" data-testid="sentence">
           {coat === null ? 'Looking for faults…' : verdictSentence(coat, state.units.value)}
@@ -34,6 +35,7 @@ export function VerdictView(): JSX.Element {
       </div>
       <div class="verdict-body">
         <KeyFigures figures={film.figures} target={film.setting.target} />
+        <LifeFigures />
         <PaintSplit account={film.laid.account} />
         {coat === null ? null : <FaultList coat={coat} />}
         <Doubts doubts={doubts} />
@@ -41,8 +43,11 @@ export function VerdictView(): JSX.Element {
           <h2>What this is worth</h2>
           <p>{ESTIMATE_STATEMENT}</p>
           <p>
-            Modelled: the fan, the gun's travel, what lands, solvent lost in flight. Not modelled yet: runs and
-            levelling, drying, the room's air, bounce off corners, and what a cloth soaks up.
+            Modelled: the fan, the gun's travel, what lands, solvent lost in flight; in time, drying in the room's air,
+            cooling, runs, levelling and what a second coat shuts in. Not modelled: bounce off corners; solvent and warmth
+            that differ through the depth of the film; flow by differences of surface tension; the height and shape of a run,
+            which change with the grid; draughts; water that a cold film takes up; soaking into the cloth. The coat
+            beneath is a layer of its own that takes up solvent: a fresh coat does not dissolve into it.
           </p>
         </section>
       </div>

@@ -58,12 +58,19 @@ function holeOutline(): Float64Array {
   return points;
 }
 
-/** Places of the four zones, 0.2 m squares with their lower-left corners here. */
+/** Places of the zones, one of each kind, 0.2 m squares with their lower-left corners here. */
 export const ZONE_PLACES: Readonly<Record<ZoneScene['kind'], readonly [number, number]>> = {
   holiday: [0.2, 0.2],
   'thin-lap': [0.7, 0.2],
   'heavy-spot': [1.2, 0.2],
   'dry-spray': [0.2, 0.75],
+  pinhole: [0.45, 0.2],
+  'over-thick': [2.05, 0.2],
+  run: [0.5, 0.75],
+  'orange-peel': [0.8, 0.75],
+  'dry-lap': [1.1, 0.75],
+  blush: [1.4, 0.75],
+  blister: [1.7, 0.75],
 };
 export const ZONE_SIDE_M = 0.2;
 
@@ -89,6 +96,11 @@ export function squareZones(field: FieldScene): ZoneScene[] {
     squareZone('heavy-spot', 'Heavy', field),
     squareZone('dry-spray', 'Dry spray', field),
   ];
+}
+
+/** One of every kind, without tags. */
+export function everyZone(field: FieldScene): ZoneScene[] {
+  return (Object.keys(ZONE_PLACES) as ZoneScene['kind'][]).map((kind) => squareZone(kind, '', field));
 }
 
 export function evenStrokes(count: number): StrokeScene[] {

@@ -1,6 +1,6 @@
 import { createPanelCanvas } from '../../../src/canvas/createPanelCanvas.ts';
 import type { CanvasScene, PanelCanvas } from '../../../src/canvas/scene.ts';
-import { analyticField, bareScene, evenStrokes, fanRim, squareZones } from './analyticScene.ts';
+import { analyticField, bareScene, evenStrokes, everyZone, fanRim, squareZones } from './analyticScene.ts';
 
 /** What the tests reach from outside the page. */
 export interface CanvasHarness {
@@ -15,6 +15,7 @@ export interface CanvasHarness {
     bare(theme: 'light' | 'dark'): CanvasScene;
     full(theme: 'light' | 'dark'): CanvasScene;
     zones(): CanvasScene['zones'];
+    everyZone(): CanvasScene['zones'];
     strokes(count: number): CanvasScene['strokes'];
     field(cellSize_m: number): NonNullable<CanvasScene['field']>;
   };
@@ -64,6 +65,7 @@ async function start(): Promise<void> {
       bare: bareScene,
       full: fullScene,
       zones: () => squareZones(harness.scene.field ?? analyticField(0.004)),
+      everyZone: () => everyZone(harness.scene.field ?? analyticField(0.004)),
       strokes: evenStrokes,
       field: analyticField,
     },

@@ -1,5 +1,7 @@
-import { expect, it } from 'vitest';
-import { withPlanChange } from '../../../src/app/coatCommands.ts';
+import { describe, expect, it } from 'vitest';
+import { chooseOver, coatsBeneath, withPlanChange } from '../../../src/app/coatCommands.ts';
+import { undo } from '../../../src/app/document.ts';
+import { state } from '../../../src/app/state.ts';
 import { demoJob } from '../../../sim/job/demo.ts';
 import type { CoatSpec } from '../../../sim/job/schema.ts';
 
@@ -12,4 +14,34 @@ it('puts a tried change into the plan in the file\'s units and leaves the rest',
 
 it('leaves the plan as it is where nothing changes', () => {
   expect(withPlanChange(plan, { kind: 'plan' })).toEqual(plan);
+});
+
+describe('the coat beneath', () => {
+  it('is chosen, keeps its wait when another is chosen, and is taken out, keys in the order of the file', () => {
+    state.job.value = demoJob();
+    state.coatId.value = 'thin-laps';
+    chooseOver('planned');
+    const coat = (): CoatSpec => state.job.value.coats[2] as CoatSpec;
+    expect(coat().over).toEqual({ coat: 'planned', wait_min: 20 });
+    expect(Object.keys(coat())).toEqual(['id', 'name', 'panel', 'setUp', 'mix', 'over', 'target', 'plan', 'hand']);
+    state.job.value = { ...state.job.value, coats: state.job.value.coats.map((each) => (each.over === undefined ? each : { ...each, over: { ...each.over, wait_min: 45 } })) };
+    chooseOver('by-hand');
+    expect(coat().over).toEqual({ coat: 'by-hand', wait_min: 45 });
+    chooseOver('');
+    expect(Object.keys(coat())).not.toContain('over');
+    undo();
+    expect(coat().over?.coat).toBe('by-hand');
+  });
+
+  it('is offered from the same panel only, never the coat itself or one that rests on it', () => {
+    const [planned, byHand, thinLaps, second] = demoJob().coats as [CoatSpec, CoatSpec, CoatSpec, CoatSpec];
+    const elsewhere: CoatSpec = { ...thinLaps, panel: 'right-side' };
+    const third: CoatSpec = { ...byHand, id: 'third', over: { coat: second.id, wait_min: 1 } };
+    const coats = [planned, byHand, elsewhere, second, third];
+    const offered = (upper: CoatSpec): string[] => coatsBeneath(coats, upper).map(({ id }) => id);
+    expect(offered(planned)).toEqual(['by-hand']);
+    expect(offered(second)).toEqual(['planned', 'by-hand']);
+    expect(offered(third)).toEqual(['planned', 'by-hand', 'second-coat']);
+    expect(offered(elsewhere)).toEqual([]);
+  });
 });

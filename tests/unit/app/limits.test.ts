@@ -16,6 +16,14 @@ describe('limitsAt', () => {
     [['part', 'panels', 0, 'holes', 0, 'circle_mm', 2], 1, 1e5],
     [['part', 'panels', 0, 'attitude', 'tilt_deg'], 0, 180],
     [['cell_mm'], 1, 10],
+    [['air', 'temperature_C'], -20, 60],
+    [['air', 'altitude_m'], -400, 5000],
+    [['mixes', 0, 'thinner', 1, 'percent'], 0.01, 100],
+    [['mixes', 0, 'thinnerPerFinish'], 0, 10],
+    [['mixes', 1, 'retarder', 'percent'], 0.01, 100],
+    [['mixes', 0, 'cup', 'seconds'], 1, 1000],
+    [['setUps', 0, 'drops', 'atViscosity_mPa_s'], 1, 2000],
+    [['coats', 3, 'over', 'wait_min'], 0, 20160],
   ] as const)('%j runs from %d to %d', (path, low, high) => {
     expect(limitsAt(job, path)).toMatchObject({ low, high, whole: false });
   });

@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from 'vitest';
 import { restore } from '../../../src/app/restore.ts';
-import { state } from '../../../src/app/state.ts';
+import { STAGE_NAMES, state } from '../../../src/app/state.ts';
 import { keptIn } from '../../../src/app/stateTable.ts';
 import { packJob } from '../../../src/storage/packJob.ts';
 import { demoJob } from '../../../sim/job/demo.ts';
@@ -22,6 +22,13 @@ it('has nothing to restore on a first visit', () => {
 it('puts the job and the view back', () => {
   expect(restore(kept({ units: 'us', stage: 'gun' }))).toBe(true);
   expect([state.job.value.name, state.units.value, state.stage.value]).toEqual(['Fin', 'us', 'gun']);
+});
+
+it('puts every stage back', () => {
+  for (const stage of STAGE_NAMES) {
+    restore(kept({ stage }));
+    expect(state.stage.value).toBe(stage);
+  }
 });
 
 it('leaves at its default what an older build wrote in another form', () => {

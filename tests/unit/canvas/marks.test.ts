@@ -3,7 +3,7 @@ import { FLOATS_PER_MARK, InkLines } from '../../../src/canvas/inkLines.ts';
 import { placeBoxes } from '../../../src/canvas/overlay.ts';
 import { travelMarks } from '../../../src/canvas/strokeMarks.ts';
 import { thinnedValues, thinning } from '../../../src/canvas/thinnedGrid.ts';
-import { writeZoneMask } from '../../../src/canvas/zoneMask.ts';
+import { KIND_BIT, SELECTED_SHIFT, writeZoneMask } from '../../../src/canvas/zoneMask.ts';
 
 describe('travelMarks', () => {
   it('sets marks evenly round a corner and points them along the travel', () => {
@@ -56,7 +56,21 @@ describe('zone mask', () => {
       { key: 'a', kind: 'thin-lap', label: '', cells: Uint32Array.of(0, 1), at_m: [0, 0] },
       { key: 'b', kind: 'dry-spray', label: '', cells: Uint32Array.of(1, 2), at_m: [0, 0] },
     ], 'b', mask);
-    expect([...mask]).toEqual([2, 2 + 8 + 128, 8 + 128, 0]);
+    const chosen = 8 + (8 << SELECTED_SHIFT);
+    expect([...mask]).toEqual([2, 2 + chosen, chosen, 0]);
+  });
+
+  it('has a bit of its own for every kind, chosen or not, that a float holds exactly', () => {
+    const kinds = Object.keys(KIND_BIT) as (keyof typeof KIND_BIT)[];
+    const zones = kinds.map((kind) => ({ key: kind, kind, label: '', cells: Uint32Array.of(0), at_m: [0, 0] as const }));
+    const all = new Float32Array(1);
+    writeZoneMask(zones, null, all);
+    expect(all[0]).toBe(2 ** kinds.length - 1);
+    for (const kind of kinds) {
+      const mask = new Float32Array(1);
+      writeZoneMask(zones, kind, mask);
+      expect(mask[0]).toBe((2 ** kinds.length - 1) + KIND_BIT[kind] * 2 ** SELECTED_SHIFT);
+    }
   });
 });
 

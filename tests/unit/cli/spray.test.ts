@@ -208,7 +208,7 @@ describe('crosscoat spray: bad input', () => {
     ['what is not JSON', () => [write('bad.json', '{"schemaVersion": 1,,}')], /bad\.json.* is not JSON: in row 1, column 21/],
     ['an empty file', () => [write('empty.json', '')], /empty\.json.*not JSON/],
     ['a newer version', () => [write('newer.json', '{"schemaVersion": 99}')], /99/],
-    ['an unknown coat', () => [jobPath, '--coat', 'gold'], /coat "gold" is not in the job \(it has planned, by-hand, thin-laps\)/],
+    ['an unknown coat', () => [jobPath, '--coat', 'gold'], /coat "gold" is not in the job \(it has planned, by-hand, thin-laps, second-coat\)/],
     ['a cell in millilitres', () => [jobPath, '--cell', '2mL'], /--cell = "2mL" is not a length; give mm, cm/],
     ['a cell that is too coarse', () => [jobPath, '--cell', '20mm'], /--cell = "20mm" is not from 1 to 10 mm/],
     ['a cell that is no number', () => [jobPath, '--cell', 'NaN'], /--cell = "NaN" is not a length/],

@@ -10,8 +10,9 @@ const spec: SetUpSpec = {
   fluidRate_mL_min: 150,
   transfer: { efficiency_percent: 65, atDistance_mm: 200, decayLength_mm: 600 },
   volumeSolids_percent: 12,
-  drops: { meanDiameter_um: 35, spread: 2, solventSpeed: 2.7 },
+  drops: { meanDiameter_um: 35, spread: 2, solventSpeed: 2.7, atViscosity_mPa_s: 50 },
   triggerLag_ms: 50,
+  capPressure_kPa: 55,
   distanceRange_mm: [100, 400],
 };
 type Fan = SetUpSpec['fan'];

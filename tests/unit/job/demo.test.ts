@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEMO_HAND_COAT, DEMO_RECORDING, demoJob, withRecording } from '../../../sim/job/demo.ts';
+import { DEMO_HAND_COAT, DEMO_PLANNED_COAT, DEMO_RECORDING, DEMO_SECOND_COAT, demoJob, withRecording } from '../../../sim/job/demo.ts';
 import { parseJob } from '../../../sim/job/parse.ts';
 import { serialiseJob } from '../../../sim/job/serialise.ts';
 import { makePanel } from '../../../sim/panel/makePanel.ts';
@@ -29,6 +29,20 @@ describe('demoJob', () => {
   it('has three set-ups that differ', () => {
     const unnamed = job.setUps.map(({ fan, fluidRate_mL_min, transfer }) => JSON.stringify({ fan, fluidRate_mL_min, transfer }));
     expect(new Set(unnamed).size).toBe(3);
+  });
+
+  it('has two mixes that differ in the retarder, one of them in every cup', () => {
+    const [general, retarded] = job.mixes;
+    expect({ ...retarded, id: general!.id, name: general!.name, retarder: undefined }).toEqual({ ...general, retarder: undefined });
+    expect([general!.retarder, retarded!.retarder?.percent]).toEqual([undefined, 10]);
+    expect(job.coats.map(({ mix }) => mix)).toEqual(job.coats.map(() => 'general'));
+  });
+
+  it('has a second coat that is the planned one, laid over it', () => {
+    const { id, name, ...planned } = job.coats.find((coat) => coat.id === DEMO_PLANNED_COAT)!;
+    const second = job.coats.find((coat) => coat.id === DEMO_SECOND_COAT)!;
+    expect(second).toEqual({ ...planned, id: second.id, name: second.name, over: { coat: id, wait_min: 20 } });
+    expect([second.id, second.name]).not.toEqual([id, name]);
   });
 
   // A finisher rounds a target to a handy figure: within 3 % of what the plan lays.

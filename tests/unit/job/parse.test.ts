@@ -5,6 +5,7 @@ import { CrosscoatError, type ErrorCode } from '../../../sim/base/errors.ts';
 import { demoJob } from '../../../sim/job/demo.ts';
 import { jobJsonSchema } from '../../../sim/job/jsonSchema.ts';
 import { parseJob } from '../../../sim/job/parse.ts';
+import type { CoatSpec, Job } from '../../../sim/job/schema.ts';
 import { jobText, thrownBy } from './fixtures.ts';
 
 /** A job file with one fault: what the reader is told, and whether JSON Schema can tell it too. */
@@ -22,9 +23,9 @@ const schema = (name: string, pointer: string, ...words: string[]): BadJob => ({
 const crossed = (name: string, pointer: string, ...words: string[]): BadJob => ({ ...schema(name, pointer, ...words), inJsonSchema: false });
 
 const BAD_JOBS: readonly BadJob[] = [
-  { name: 'not-an-object', code: 'schema', words: ['a list of 2, not a job', '{"schemaVersion": 1'], inJsonSchema: true },
-  { name: 'no-version', code: 'version', pointer: '/schemaVersion', words: ['no schemaVersion', 'add "schemaVersion": 1'], inJsonSchema: true },
-  { name: 'newer-version', code: 'version', pointer: '/schemaVersion', words: ['made by a newer Crosscoat', 'schemaVersion 2', 'update'], inJsonSchema: true },
+  { name: 'not-an-object', code: 'schema', words: ['a list of 2, not a job', '{"schemaVersion": 2'], inJsonSchema: true },
+  { name: 'no-version', code: 'version', pointer: '/schemaVersion', words: ['no schemaVersion', 'add "schemaVersion": 2'], inJsonSchema: true },
+  { name: 'newer-version', code: 'version', pointer: '/schemaVersion', words: ['made by a newer Crosscoat', 'schemaVersion 3', 'update'], inJsonSchema: true },
   { name: 'version-text', code: 'version', pointer: '/schemaVersion', words: ['"1" is not a whole number'], inJsonSchema: true },
   schema('missing-key', '/seed', '/seed is missing; give a whole number from 0 to 4294967295'),
   schema('unknown-key', '/coats/0/plan/overlap_percent', 'overlap_pct is not a known key; did you mean "overlap_percent"?'),
@@ -38,6 +39,9 @@ const BAD_JOBS: readonly BadJob[] = [
   schema('family-unknown', '/setUps/0/fan/profile/family', '= "square": give the family "double-beta"'),
   schema('word-unknown', '/coats/0/target/film', '= "damp": give "wet" or "dry"'),
   schema('no-coats', '/coats', 'a list of 0: give a list of 1 to 500'),
+  schema('backing-unknown', '/part/panels/0/backing', '= "steel": give "open-cloth" or "thin-sheet" or "thick-board"'),
+  schema('air-too-wet', '/air/humidity_percent', '= 101: give a number from 0 to 100 (relative humidity, %)'),
+  schema('thinner-none', '/mixes/0/thinner', 'a list of 0: give a list of 1 to 12 (the thinner'),
   schema('two-shapes', '/part/panels/0/outline', 'has rectangle_mm and circle_mm; give only one'),
   schema('shape-misspelt', '/part/panels/0/outline/path_in', 'did you mean "path_mm"?'),
   schema('shape-short', '/part/panels/0/outline/rectangle_mm/1', '= nothing: give a number from 1 to 100000 (height, mm)'),
@@ -47,6 +51,14 @@ const BAD_JOBS: readonly BadJob[] = [
   crossed('panel-unknown', '/coats/0/panel', '= "bord" is the id of no panel; did you mean "board"?'),
   crossed('set-up-unknown', '/coats/0/setUp', '= "sprayer" is the id of no set-up; give one of gun'),
   crossed('recording-unknown', '/coats/0/recording', 'the job has no recording'),
+  crossed('mix-repeated', '/mixes/1/id', '= "general" is also the id of /mixes/0'),
+  crossed('mix-unknown', '/coats/0/mix', '= "genral" is the id of no mix; did you mean "general"?'),
+  crossed('thinner-short', '/mixes/0/thinner', 'has shares 30 + 45 + 20 = 95 %, not 100 % (± 0.1)'),
+  crossed('thinner-over', '/mixes/0/thinner', 'has shares 30 + 50.2 + 20 = 100.2 %, not 100 % (± 0.1)'),
+  crossed('over-unknown', '/coats/1/over/coat', '= "firs" is the id of no coat; did you mean "first"?'),
+  crossed('over-itself', '/coats/1/over/coat', '= "second" is this coat itself'),
+  crossed('over-circle', '/coats/0/over/coat', 'makes a circle: first over third over second over first;'),
+  crossed('over-other-panel', '/coats/1/over/coat', '= "first" lies on panel "lid", and this coat on "board"'),
   crossed('limits-crossed', '/coats/0/target/min_percent', '= 100 is not below max_percent = 100'),
   crossed('holiday-above', '/coats/0/target/holiday_percent', '= 90 is not below min_percent = 80'),
   crossed('range-falls', '/setUps/0/distanceRange_mm', '= [400, 100] does not rise'),
@@ -71,7 +83,7 @@ describe('parseJob on a bad file', () => {
   });
 
   it('has a row in the table for every fixture that a job reader can judge', () => {
-    const judgedElsewhere = /^(?:good|not-json-.*|outline-.*|hole-.*|holes-.*)\.json$/;
+    const judgedElsewhere = /^(?:good|good-mix|version-\d+|not-json-.*|outline-.*|hole-.*|holes-.*)\.json$/;
     const files = readdirSync(new URL('../../fixtures/jobs/', import.meta.url)).filter((file) => !judgedElsewhere.test(file));
     expect(files.sort()).toEqual(BAD_JOBS.map(({ name }) => `${name}.json`).sort());
   });
@@ -125,6 +137,36 @@ describe('parseJob on a value', () => {
     expect([cell_mm, attitude]).toEqual([2, { tilt_deg: 90, down_deg: -90 }]);
   });
 
+  it.each([99.9, 100.1])('takes a thinner whose shares add to %d per cent', (sum) => {
+    const job = JSON.parse(jobText('good-mix')) as Job;
+    // 33.3 + 33.3 + the rest, none of which a computer holds exactly.
+    const shares = [33.3, 33.3, Number((sum - 66.6).toFixed(1))];
+    job.mixes[0]!.thinner = shares.map((percent, i) => ({ solvent: ['acetone', 'toluene', 'n-butyl-acetate'][i]!, percent }));
+    expect(parseJob(job).job.mixes[0]!.thinner.map(({ percent }) => percent)).toEqual(shares);
+  });
+
+  it('leaves a room that is warmer than its ceiling to the model to doubt', () => {
+    const job = { ...demoJob(), air: { ...demoJob().air, temperature_C: 35, ceiling_C: 32 } };
+    expect(parseJob(job)).toEqual({ job, warnings: [] });
+  });
+
+  it('takes coats over each other in any order, and two over the same one', () => {
+    const job = JSON.parse(jobText('good-mix')) as Job;
+    const [first, second] = job.coats as [CoatSpec, CoatSpec];
+    const third = { ...second, id: 'third' };
+    expect(parseJob({ ...job, coats: [third, second, first] }).job.coats.map(({ over }) => over?.coat)).toEqual(['first', 'first', undefined]);
+  });
+
+  it('tells each circle of coats once', () => {
+    const job = JSON.parse(jobText('good-mix')) as Job;
+    const lying = (id: string, coat: string): CoatSpec => ({ ...job.coats[0]!, id, over: { coat, wait_min: 1 } });
+    const coats = [lying('x', 'a'), lying('a', 'b'), lying('b', 'a'), lying('c', 'd'), lying('d', 'c')];
+    const message = thrownBy(() => parseJob({ ...job, coats })).message;
+    expect(message).toContain('2 problems');
+    expect(message).toContain('/coats/1/over/coat makes a circle: a over b over a;');
+    expect(message).toContain('/coats/3/over/coat makes a circle: c over d over c;');
+  });
+
   it('skips a byte order mark', () => {
     expect(parseJob(`\ufeff${jobText('good')}`).job.name).toBe('Test panel');
   });
@@ -138,8 +180,8 @@ describe('jobJsonSchema', () => {
     expect(JSON.stringify(json)).toContain('liquid leaving the gun, trigger full on, mL/min');
   });
 
-  it('accepts the demo job and the good fixture, as parseJob does', () => {
-    for (const job of [demoJob(), JSON.parse(jobText('good')) as unknown]) {
+  it('accepts the demo job and the good fixtures, as parseJob does', () => {
+    for (const job of [demoJob(), ...['good', 'good-mix'].map((name) => JSON.parse(jobText(name)) as unknown)]) {
       expect(validate(job), JSON.stringify(validate.errors)).toBe(true);
       expect(parseJob(job).warnings).toEqual([]);
     }

@@ -4,7 +4,7 @@ import type { Panel } from '../../../sim/panel/panel.ts';
 
 /** An upright panel's words in a job. */
 export function panelSpec(outline: ShapeSpec, holes: ShapeSpec[] = []): PanelSpec {
-  return { id: 'p', name: 'Panel', outline, holes, attitude: { tilt_deg: 90, down_deg: -90 } };
+  return { id: 'p', name: 'Panel', outline, holes, attitude: { tilt_deg: 90, down_deg: -90 }, backing: 'open-cloth' };
 }
 
 export function panelOf(outline: ShapeSpec, holes: ShapeSpec[] = []): Panel {

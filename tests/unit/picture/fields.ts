@@ -1,6 +1,7 @@
 import type { Film } from '../../../sim/film/film.ts';
 import type { PanelGrid } from '../../../sim/panel/panelGrid.ts';
 import type { Target } from '../../../sim/verdict/target.ts';
+import { LIFE_LIMITS } from '../../helpers/lifeLimits.ts';
 
 /** A film of the given wet thicknesses, µm, one fifth solids. */
 export function filmOf(columns: number, rows: number, wet_um: readonly number[], passes: readonly number[] = wet_um.map(() => 1)): Film {
@@ -27,6 +28,7 @@ export const TARGET: Target = {
   maxFraction: 1.2,
   holidayFraction: 0.25,
   dryFraction: 0.1,
+  life: LIFE_LIMITS,
 };
 
 export const MICROMETRE = { name: 'µm', metres: 1e-6 };

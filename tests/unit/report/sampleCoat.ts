@@ -4,6 +4,7 @@ import type { ReportedCoat } from '../../../sim/report/reported.ts';
 import { runJob } from '../../../sim/run/runJob.ts';
 import type { Target } from '../../../sim/verdict/target.ts';
 import type { Cause, Cure, Fault, Zone } from '../../../sim/verdict/verdict.ts';
+import { LIFE_LIMITS } from '../../helpers/lifeLimits.ts';
 
 export const TARGET: Target = {
   film: 'wet',
@@ -12,6 +13,7 @@ export const TARGET: Target = {
   maxFraction: 1.2,
   holidayFraction: 0.25,
   dryFraction: 0.1,
+  life: LIFE_LIMITS,
 };
 
 export const ZONE: Zone = {

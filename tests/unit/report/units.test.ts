@@ -8,6 +8,8 @@ describe('shown', () => {
     ['volume', 29.5735295625e-6, '29.6 mL', '1 fl oz US'],
     ['area', 12.4e-4, '12.4 cm²', '1.92 in²'],
     ['speed', 0.34, '0.34 m/s', '66.9 ft/min'],
+    ['temperature-step', 2.5, '2.5 °C', '4.5 °F'],
+    ['viscosity', 0.025, '25 mPa s', '25 mPa s'],
   ] as const)('%s', (quantity, value, metric, us) => {
     expect(shown(value, quantity, 'metric')).toBe(metric);
     expect(shown(value, quantity, 'us')).toBe(us);

@@ -31,7 +31,7 @@ function expectCureRepeats(result: CoatResult, fault: Fault): void {
   const { setting, strokes } = result;
   const { cure } = fault;
   expect(cure).not.toBeNull();
-  if (cure === null || cure.change.kind === 'add-strokes') throw new Error('not a change of strokes that were laid');
+  if (cure === null || cure.change.kind === 'add-strokes' || !('strokes' in cure.change)) throw new Error('not a change of strokes that were laid');
   const again = layCoat(setting, changedStrokes(setting, strokes, cure.change));
   const rejudged = judgeCoat(setting, strokes, again, { cures: false });
   expect(cure.areaBefore_m2).toBeCloseTo(areaOf(result, fault.kind), 12);
@@ -183,7 +183,7 @@ describe('causes in the hand', () => {
   it('dry spray from one far stroke', () => {
     const result = sprayed(
       { 2: { distance_m: () => 0.36 } },
-      { setUp: { drops: { meanDiameter_um: 22, spread: 1.8, solventSpeed: 3 } }, target: { thickness_um: 48, min_percent: 40 } },
+      { setUp: { drops: { meanDiameter_um: 22, spread: 1.8, solventSpeed: 3, atViscosity_mPa_s: 50 } }, target: { thickness_um: 48, min_percent: 40 } },
     );
     const fault = faultOf(result, 'dry-spray');
     expect(fault.cause.kind).toBe('distance');

@@ -85,7 +85,7 @@ describe('a coat as planned', () => {
   it('with a fast thinner from too far arrives dry, and is cured from nearer', () => {
     const result = judged({
       plan: { distance_mm: 350 },
-      setUp: { drops: { meanDiameter_um: 35, spread: 1.8, solventSpeed: 6 } },
+      setUp: { drops: { meanDiameter_um: 35, spread: 1.8, solventSpeed: 6, atViscosity_mPa_s: 50 } },
       size_mm: [700, 875],
     });
     const fault = result.verdict.faults.find((f) => f.kind === 'dry-spray') as Fault;
@@ -98,7 +98,7 @@ describe('a coat as planned', () => {
   });
 
   it('arriving dry from the nearest believed distance is the set-up’s fault, without a cure', () => {
-    const result = judged({ setUp: { drops: { meanDiameter_um: 12, spread: 1.8, solventSpeed: 5 }, distanceRange_mm: [150, 300] } });
+    const result = judged({ setUp: { drops: { meanDiameter_um: 12, spread: 1.8, solventSpeed: 5, atViscosity_mPa_s: 50 }, distanceRange_mm: [150, 300] } });
     const fault = result.verdict.faults.find((f) => f.kind === 'dry-spray') as Fault;
     expect(fault.cause.kind).toBe('set-up');
     expect(fault.cure).toBeNull();

@@ -10,7 +10,7 @@ import {
   settleCoat,
   strokesOf,
   withRecording,
-  type Change,
+  type TravelChange,
 } from '../../../sim/index.ts';
 import { relayStrokes } from '../../../sim/run/relay.ts';
 
@@ -23,7 +23,7 @@ const { film } = layCoat(setting, strokes);
 /** Each of some 40 strokes over a cell rounds by 2^-24 of the film, once on and once off. */
 const ROUNDING = 80 * 2 ** -24;
 
-const CHANGES: readonly Change[] = [
+const CHANGES: readonly TravelChange[] = [
   { kind: 'even-speed', strokes: [3, 4], speed_m_s: 0.36 },
   { kind: 'no-stops', strokes: [0, 1, 2, 3, 4, 5] },
   { kind: 'even-distance', strokes: [7], distance_m: 0.2 },

@@ -1,3 +1,4 @@
+import { USUAL_AIR } from '../../../sim/job/defaults.ts';
 import type { CoatSpec, Job, PlanSpec, SetUpSpec, TargetSpec } from '../../../sim/job/schema.ts';
 import { settleCoat } from '../../../sim/run/settle.ts';
 import type { CoatSetting } from '../../../sim/run/result.ts';
@@ -10,8 +11,9 @@ export const FAN: SetUpSpec = {
   fluidRate_mL_min: 200,
   transfer: { efficiency_percent: 65, atDistance_mm: 200, decayLength_mm: 600 },
   volumeSolids_percent: 15,
-  drops: { meanDiameter_um: 35, spread: 1.8, solventSpeed: 0 },
+  drops: { meanDiameter_um: 35, spread: 1.8, solventSpeed: 0, atViscosity_mPa_s: 50 },
   triggerLag_ms: 0,
+  capPressure_kPa: 55,
   distanceRange_mm: [100, 400],
 };
 
@@ -51,7 +53,7 @@ export interface JobParts {
 /** A job of one coat, `coat`, on a rectangle of 700 × 500 mm: five strokes, 125 mm apart, on y = 0, 125 … 500. */
 export function testJob(parts: JobParts = {}): Job {
   return {
-    schemaVersion: 1,
+    schemaVersion: 2,
     name: 'Test',
     seed: 7,
     cell_mm: parts.cell_mm ?? 4,
@@ -64,9 +66,12 @@ export function testJob(parts: JobParts = {}): Job {
           outline: { rectangle_mm: [...(parts.size_mm ?? [700, 500])] },
           holes: [],
           attitude: { tilt_deg: 90, down_deg: -90 },
+          backing: 'open-cloth',
         },
       ],
     },
+    air: { ...USUAL_AIR },
+    mixes: [],
     setUps: [{ ...FAN, ...parts.setUp }],
     coats: [
       {

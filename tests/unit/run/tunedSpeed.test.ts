@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { tunedSpeed } from '../../../sim/run/tunedSpeed.ts';
 import type { Cure, Fault } from '../../../sim/verdict/verdict.ts';
+import { LIFE_LIMITS } from '../../helpers/lifeLimits.ts';
 
 const OTHERS_m = 30e-6;
 /** Film of the stroke's own at 1 m/s, so that at 0.3 m/s it lays 30 µm. */
 const OWN_m2_s = 9e-6;
 const film_m = (speed_m_s: number) => OTHERS_m + OWN_m2_s / speed_m_s;
 
-const TARGET = { film: 'wet', thickness_m: 40e-6, minFraction: 0.8, maxFraction: 1.2, holidayFraction: 0.25, dryFraction: 0.1 } as const;
+const TARGET = { film: 'wet', thickness_m: 40e-6, minFraction: 0.8, maxFraction: 1.2, holidayFraction: 0.25, dryFraction: 0.1, life: LIFE_LIMITS } as const;
 
 function fault(found_m_s: number): Fault {
   const zone = { kind: 'heavy-spot', area_m2: 1e-3, at_m: [0, 0], box_m: [0, 0, 0, 0], worst: film_m(found_m_s), limit: 48e-6, margin: 1e-6, cells: new Uint32Array(1) } as const;

@@ -1,6 +1,7 @@
 import type { Film } from '../../../sim/film/film.ts';
 import type { PanelGrid } from '../../../sim/panel/panelGrid.ts';
 import type { Target } from '../../../sim/verdict/target.ts';
+import { LIFE_LIMITS } from '../../helpers/lifeLimits.ts';
 
 /** A wet target of 50 µm with limits 40 and 60 µm, holiday below 12.5 µm, dry above 10 %. */
 export const TARGET: Target = {
@@ -10,6 +11,7 @@ export const TARGET: Target = {
   maxFraction: 1.2,
   holidayFraction: 0.25,
   dryFraction: 0.1,
+  life: LIFE_LIMITS,
 };
 
 /** Wet film of each letter of a hand-drawn panel, µm. */

@@ -1,0 +1,123 @@
+import { dryBlock, type DryTally } from '../dry/dryBlock.ts';
+import { viscosityOf, type FilmLaw } from '../law.ts';
+import { bringForward } from '../life/advance.ts';
+import { TILE_COLUMNS, TILE_ROWS, type LivingFilm } from '../life/state.ts';
+
+/** Air blown at a film: where it hits, how wide, how fast. */
+export interface Blast {
+  readonly x_m: number;
+  readonly y_m: number;
+  /** Direction of the fan's long axis. */
+  readonly longX: number;
+  readonly longY: number;
+  readonly halfLength_m: number;
+  readonly halfDepth_m: number;
+  /** In the middle of the jet, where it meets the panel. */
+  readonly speed_m_s: number;
+}
+
+/** Density of air, kg/m³ at 20 °C. */
+const AIR_DENSITY_KG_M3 = 1.2;
+/** Friction of a jet along the surface that it hits, over ½ρU². Assumed: 0.005 to 0.01 for turbulent wall jets (from memory). */
+const FRICTION = 0.006;
+/** The footprint of the air is this much larger than the fan's. Assumed. */
+const AIR_REACH = 1.3;
+
+const TALLY: DryTally = { fast_m: 0, slow_m: 0, wave_m_s: 0 };
+
+/**
+ * Air blown at a film for `step_s`: it carries vapour off faster, and where its drag is stronger than
+ * the film holds it drags wet film outward.
+ *
+ * Mass and heat transfer grow as the square root of the air speed (laminar plate), so soft air sets a
+ * film that is about to run. The drag is `½ c ρ U²`, none in the middle and most at about 0.7 of the
+ * reach; above the film's yield stress the excess moves it by `τ h²/(2 µ)` (Couette flow), so hard
+ * air makes a run wider. A model choice throughout: the shape of the drag, its friction and its reach
+ * are Assumed, and only directions should be read from it.
+ */
+export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: number): void {
+  const { grid } = film;
+  const reach_m = AIR_REACH * Math.max(blast.halfLength_m, blast.halfDepth_m);
+  const lowRow = Math.max(0, Math.floor((blast.y_m - reach_m) / grid.cellSize_m));
+  const highRow = Math.min(grid.rows, Math.ceil((blast.y_m + reach_m) / grid.cellSize_m));
+  const lowColumn = Math.max(0, Math.floor((blast.x_m - reach_m) / grid.cellSize_m));
+  const highColumn = Math.min(grid.columns, Math.ceil((blast.x_m + reach_m) / grid.cellSize_m));
+  const moved: Moved[] = [];
+  TALLY.fast_m = 0;
+  TALLY.slow_m = 0;
+  for (let row = lowRow; row < highRow; row++) {
+    for (let column = lowColumn; column < highColumn; column++) {
+      const cell = row * grid.columns + column;
+      if (film.inside[cell] === 0) continue;
+      const dx = (column + 0.5) * grid.cellSize_m - blast.x_m;
+      const dy = (row + 0.5) * grid.cellSize_m - blast.y_m;
+      const u = (dx * blast.longX + dy * blast.longY) / (AIR_REACH * blast.halfLength_m);
+      const s = (dy * blast.longX - dx * blast.longY) / (AIR_REACH * blast.halfDepth_m);
+      const away = u * u + s * s;
+      if (away >= 1) continue;
+      bringCellsTile(film, law, column, row);
+      const speed_m_s = blast.speed_m_s * (1 - away);
+      const ratio = Math.sqrt(Math.max(1, speed_m_s / Math.max(0.1, law.air.speed_m_s))) - 1;
+      dryBlock(film, law, { lowColumn: column, highColumn: column + 1, lowRow: row, highRow: row + 1 }, step_s, ratio, TALLY);
+      const push = pushOf(film, law, cell, FRICTION * 0.5 * AIR_DENSITY_KG_M3 * speed_m_s * speed_m_s * Math.min(1, 4 * away), step_s);
+      if (push > 0) moved.push({ cell, push, outX: u * blast.longX - s * blast.longY, outY: u * blast.longY + s * blast.longX });
+    }
+  }
+  film.account.evaporatedFast_m3 += TALLY.fast_m * grid.cellSize_m ** 2;
+  film.account.evaporatedSlow_m3 += TALLY.slow_m * grid.cellSize_m ** 2;
+  for (const one of moved) shove(film, one);
+}
+
+/** A cell whose film is pushed: by how many cells' worth of itself, and which way. */
+interface Moved {
+  readonly cell: number;
+  readonly push: number;
+  readonly outX: number;
+  readonly outY: number;
+}
+
+function bringCellsTile(film: LivingFilm, law: FilmLaw, column: number, row: number): void {
+  const tile = Math.floor(row / TILE_ROWS) * film.tiles.columns + Math.floor(column / TILE_COLUMNS);
+  if ((film.tiles.at_s[tile] as number) < film.time_s) bringForward(film, law, tile);
+}
+
+/** Share of a cell's film that the drag moves out of it in a step, 0 where it holds. */
+function pushOf(film: LivingFilm, law: FilmLaw, cell: number, drag_Pa: number, step_s: number): number {
+  const excess = drag_Pa - law.yieldStress_Pa;
+  if (!(excess > 0)) return 0;
+  const solids = film.solids_m[cell] as number;
+  const wet = solids + (film.fast_m[cell] as number) + (film.slow_m[cell] as number);
+  if (!(wet > 0) || solids >= law.setFraction * wet) return 0;
+  const viscosity = viscosityOf(law, solids / wet, film.temperature_K[cell] as number);
+  const distance_m = ((excess * wet) / (2 * viscosity)) * step_s;
+  film.blown_m[cell] = (film.blown_m[cell] as number) + distance_m;
+  return Math.min(0.5, distance_m / film.grid.cellSize_m);
+}
+
+/** Moves a share of a cell's film to the neighbours outward of the blast, each in its part of the direction. */
+function shove(film: LivingFilm, { cell, push, outX, outY }: Moved): void {
+  const { columns, rows } = film.grid;
+  const column = cell % columns;
+  const row = Math.floor(cell / columns);
+  const length = Math.abs(outX) + Math.abs(outY);
+  if (!(length > 0)) return;
+  const across = column + Math.sign(outX);
+  const along = row + Math.sign(outY);
+  const toAcross = across >= 0 && across < columns ? row * columns + across : -1;
+  const toAlong = along >= 0 && along < rows ? along * columns + column : -1;
+  move(film, cell, toAcross, (push * Math.abs(outX)) / length);
+  move(film, cell, toAlong, (push * Math.abs(outY)) / length);
+}
+
+/** Moves a share of one cell's film to another; nothing over the outline, where the drag would only pile it. */
+function move(film: LivingFilm, from: number, to: number, share: number): void {
+  if (to < 0 || film.inside[to] === 0 || !(share > 0)) return;
+  for (const amount of [film.solids_m, film.fast_m, film.slow_m]) {
+    const there = amount[from] as number;
+    amount[from] = there * (1 - share);
+    const gone = there - (amount[from]);
+    amount[to] = (amount[to] as number) + gone;
+    film.gathered_m[from] = (film.gathered_m[from] as number) - gone;
+    film.gathered_m[to] = (film.gathered_m[to] as number) + gone;
+  }
+}

@@ -1,0 +1,79 @@
+import {
+  airAnswer, airJson, airText, changedMixSpec, CrosscoatError, makeAir, makeMix, parseQuantity, solventById, USUAL_AIR,
+  USUAL_RETARDER, type AirSpec, type MixSpec, type QuantityName, type RetardedMix, type UnitSystem,
+} from '../../sim/index.ts';
+import { statedMix } from './chosenMix.ts';
+import { EXIT } from './exitCodes.ts';
+import type { Io } from './io.ts';
+
+/** Options of `crosscoat air` as commander gives them. */
+export interface AirOptions {
+  readonly temp: string;
+  readonly rh: string;
+  readonly altitude?: string;
+  readonly speed?: string;
+  readonly mix: string;
+  readonly faces: '1' | '2';
+  readonly units: UnitSystem;
+  readonly json?: true;
+}
+
+const CELSIUS_0_K = 273.15;
+/** Shares of retarder that are tried, % of the thinner: the middle and a little more than the usual 5 to 15 %. */
+const TRIED_percent = [10, 20];
+
+/** Says whether a film of a mix can blush in this air, and what would help. @returns the exit code. */
+export async function air(io: Io, options: AirOptions): Promise<number> {
+  const stated = statedAir(options);
+  const room = makeAir(stated, '/air');
+  const { spec, pointer } = await statedMix(io, options.mix);
+  const answer = airAnswer(room, {
+    mix: makeMix(spec, pointer),
+    faces: options.faces === '1' ? 1 : 2,
+    ceiling_K: stated.ceiling_C + CELSIUS_0_K,
+    retarded: retardedMixes(spec, pointer),
+  });
+  await io.out(options.json === true ? `${JSON.stringify(airJson(answer), null, 2)}\n` : airText(answer, options.units));
+  return EXIT.done;
+}
+
+function statedAir({ temp, rh, altitude, speed }: AirOptions): AirSpec {
+  return {
+    temperature_C: tidy(quantity('--temp', temp, 'temperature', '°C', '21C or 70F') - CELSIUS_0_K),
+    humidity_percent: statedHumidity_percent(rh),
+    altitude_m: altitude === undefined ? USUAL_AIR.altitude_m : quantity('--altitude', altitude, 'length', 'm', '300m or 1000ft'),
+    speed_m_s: speed === undefined ? USUAL_AIR.speed_m_s : quantity('--speed', speed, 'speed', 'm/s', '0.5m/s or 100ft/min'),
+    ceiling_C: USUAL_AIR.ceiling_C,
+  };
+}
+
+function statedHumidity_percent(text: string): number {
+  const percent = tidy(quantity('--rh', text, 'ratio', '%', '65%') * 100);
+  if (percent === 0 || percent > 1 || text.includes('%')) return percent;
+  throw new CrosscoatError('unit', `--rh = "${text}" may mean ${percent} % or ${tidy(percent * 100)} %; write the % sign`);
+}
+
+function quantity(option: string, text: string, name: QuantityName, unit: string, example: string): number {
+  try {
+    return parseQuantity(text, name, unit);
+  } catch (error) {
+    if (!(error instanceof CrosscoatError)) throw error;
+    throw new CrosscoatError('unit', `${option} = ${error.message}, such as ${example}`);
+  }
+}
+
+/** Without the last digits that changing the unit leaves. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(12));
+}
+
+/** The mix with more retarder than it has; none where it is not thinned. */
+function retardedMixes(spec: MixSpec, pointer: string): RetardedMix[] {
+  const retarder = spec.retarder?.solvent ?? USUAL_RETARDER;
+  const stated = spec.thinnerPerFinish === 0 ? [] : TRIED_percent.filter((percent) => percent > (spec.retarder?.percent ?? 0));
+  return stated.map((percent) => ({
+    retarder: solventById(retarder).name,
+    retarderFraction: percent / 100,
+    mix: makeMix(changedMixSpec(spec, { retarder_percent: percent }), pointer),
+  }));
+}
