@@ -1,5 +1,5 @@
 // The package brings no types, and every TypeScript project that reads this file must find ours.
- 
+// eslint-disable-next-line @typescript-eslint/triple-slash-reference -- an ambient module cannot be imported
 /// <reference path="./psychrolib.d.ts" />
 import psychrolib from 'psychrolib';
 import { CELSIUS_0_K } from '../base/units.ts';

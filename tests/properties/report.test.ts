@@ -19,11 +19,11 @@ const point = fc.tuple(anyNumber, anyNumber);
 const strokes = fc.array(fc.nat(500), { maxLength: 12 });
 
 const cause = fc.record<Cause>({
-  kind: fc.constantFrom<CauseKind>('missing-stroke', 'stop', 'speed', 'distance', 'angle', 'overlap', 'trigger', 'edge', 'plan-edge', 'plan-lead', 'plan-overlap', 'plan-film', 'plan-distance', 'set-up', 'unknown'),
+  kind: fc.constantFrom<CauseKind>('missing-stroke', 'stop', 'speed', 'distance', 'angle', 'overlap', 'trigger', 'edge', 'plan-edge', 'plan-lead', 'plan-overlap', 'plan-film', 'plan-distance', 'set-up', 'plan-speed', 'fluid', 'thinner', 'solvent', 'air', 'wait', 'unknown'),
   strokes,
   found: anyNumber,
   meant: anyNumber,
-  unit: fc.constantFrom<Cause['unit']>('m', 'm/s', 's', 'rad', 'fraction', ''),
+  unit: fc.constantFrom<Cause['unit']>('m', 'm/s', 's', 'rad', 'fraction', 'K', 'm3/s', 'ratio', ''),
   explains: anyNumber,
 });
 const change: fc.Arbitrary<Change> = fc.oneof(
@@ -33,8 +33,13 @@ const change: fc.Arbitrary<Change> = fc.oneof(
   fc.record({ kind: fc.constant('move-strokes' as const), strokes, overlapFraction: anyNumber, anchored: strokes }),
   fc.record({ kind: fc.constant('add-strokes' as const), strokes }),
   fc.record({ kind: fc.constant('plan' as const), overlapFraction: anyNumber, lead_m: anyNumber }),
+  fc.record({ kind: fc.constant('fluid-rate' as const), rate_m3_s: anyNumber }),
+  fc.record({ kind: fc.constant('thinner' as const), thinnerPerFinish: anyNumber }),
+  fc.record({ kind: fc.constant('retarder' as const), retarderFraction: anyNumber }),
+  fc.record({ kind: fc.constant('warm-room' as const), temperature_K: anyNumber }),
+  fc.record({ kind: fc.constant('wait' as const), wait_s: anyNumber }),
 );
-const faultKind = fc.constantFrom<FaultKind>('holiday', 'thin-lap', 'heavy-spot', 'dry-spray');
+const faultKind = fc.constantFrom<FaultKind>('holiday', 'thin-lap', 'heavy-spot', 'dry-spray', 'run', 'orange-peel', 'dry-lap', 'blush', 'blister', 'pinhole', 'over-thick');
 const fault = fc.record({
   kind: faultKind,
   area_m2: anyNumber,
@@ -107,7 +112,7 @@ describe('sentences', () => {
       fc.property(fault, fc.constantFrom('metric' as const, 'us' as const), (any, system) => {
         const { what, cause: why, cure } = faultSentences(any, TARGET, system);
         for (const text of [what, why, cure]) {
-          expect(text).not.toMatch(/NaN|undefined|Infinity/);
+          expect(text).not.toMatch(/NaN|undefined|Infinity| {2}/);
           expect(text.endsWith('.')).toBe(true);
         }
       }),

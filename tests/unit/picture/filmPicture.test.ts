@@ -78,7 +78,7 @@ describe('filmPicture', () => {
 
 describe('isHatched', () => {
   it('has a figure of its own for each fault, neither empty nor full', () => {
-    const kinds: FaultKind[] = ['holiday', 'thin-lap', 'heavy-spot', 'dry-spray'];
+    const kinds: FaultKind[] = ['holiday', 'thin-lap', 'heavy-spot', 'dry-spray', 'run', 'orange-peel', 'dry-lap', 'blush', 'blister', 'pinhole', 'over-thick'];
     const figures = kinds.map((kind) => {
       let figure = '';
       for (let y = 0; y < 16; y++) for (let x = 0; x < 16; x++) figure += isHatched(kind, x, y) ? '#' : '.';
