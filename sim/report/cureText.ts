@@ -81,6 +81,8 @@ function outcome(fault: Fault, cure: Cure, target: Target, system: UnitSystem): 
   const there = `${worstText(kind, cure.worst, target, system)} there`;
   if (isInside(zone, cure.worst, target)) return `${there}, inside the limits`;
   const isStill = was < limit ? cure.worst < limit : cure.worst > limit;
+  // The dew point is the limit, and the film's place against it has just been told.
+  if (isStill && kind === 'blush') return `${there}, so still at fault`;
   if (isStill) return `${there}, still past the limit of ${worstText(kind, limit, target, system)}`;
   const isHeavy = cure.worst > target.thickness_m;
   const side = isHeavy ? 'over the upper' : 'under the lower';

@@ -95,6 +95,7 @@ export function shownTemperatureStep(kelvin: number, system: UnitSystem): string
 }
 
 function oneDigit(value: number): string {
+  if (!Number.isFinite(value)) return '?';
   const text = value.toFixed(1);
   return text === '-0.0' ? '0.0' : text;
 }

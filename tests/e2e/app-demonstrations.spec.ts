@@ -8,7 +8,7 @@ const STOP_TOLD = /With a stop of 0\.6 s, the heaviest wet film is \d/;
 test('a demonstration answers its knob, is told in words, and opens as a job', async ({ app, page }) => {
   const stage = await app.openDemonstrations();
   await stage.getByRole('combobox', { name: 'Demonstration' }).selectOption({ label: 'The gun stops in mid-stroke' });
-  const words = stage.getByRole('status');
+  const words = stage.getByTestId('lesson-sentence');
   await expect(words).toContainText(STOP_TOLD, { timeout: 30_000 });
   await expect(stage.getByText(/^Ask:/)).toBeVisible();
   await expect(stage.getByText(/^Caution:/)).toBeVisible();
@@ -39,8 +39,13 @@ test('closing by Escape gives the focus back', async ({ app, page }) => {
 test('every handout is one sheet of A4', async ({ app, page }) => {
   const stage = await app.openDemonstrations();
   const list = stage.getByRole('combobox', { name: 'Demonstration' });
+  await expect(list).toBeVisible();
   const titles = await list.locator('option').allTextContents();
   expect(titles.length).toBeGreaterThan(10);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.lesson-handout')).toBeVisible({ timeout: 30_000 });
+  await expect(app.sentence).toBeHidden();
+  await page.emulateMedia({ media: null });
   const sheets: Record<string, number> = {};
   for (const title of titles) {
     await list.selectOption({ label: title });

@@ -168,6 +168,7 @@ for (const theme of ['Light', 'Dark']) {
     await page.locator('summary', { hasText: 'More' }).click();
     await page.getByLabel('Paper').selectOption({ label: theme });
     await page.keyboard.press('Escape');
+    await app.openPlanned();
     await openTime(page);
     await slider(page).press('PageUp');
     await app.settled();
@@ -176,13 +177,15 @@ for (const theme of ['Light', 'Dark']) {
   });
 }
 
-for (const width of [360, 1280, 1920]) {
-  test(`at ${width} px the film in time is no wider than the window, in 16 px and 44 px`, async ({ app, page }) => {
+test('from 360 to 1920 px the film in time is no wider than the window, in 16 px and 44 px', async ({ app, page }) => {
+  await app.openPlanned();
+  await openTime(page);
+  for (let i = 0; i < 15; i++) await slider(page).press('PageUp');
+  await app.settled();
+  for (const width of [360, 1280, 1920]) {
     await page.setViewportSize({ width, height: 900 });
-    await openTime(page);
-    for (let i = 0; i < 15; i++) await slider(page).press('PageUp');
-    await app.settled();
-    const found = await page.evaluate(() => {
+    const found = await page.evaluate(async () => {
+      await new Promise(requestAnimationFrame);
       const boxes = [...document.querySelectorAll<HTMLElement>('.time button, .time input, .time summary')];
       const texts = [...document.querySelectorAll<HTMLElement>('.time *')].filter((each) => [...each.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim() !== ''));
       return {
@@ -192,8 +195,21 @@ for (const width of [360, 1280, 1920]) {
         checked: [boxes.length, texts.length],
       };
     });
-    expect(found).toMatchObject({ low: [], small: [] });
-    expect(found.overflow).toBeLessThanOrEqual(0);
+    expect(found, `${width} px`).toMatchObject({ low: [], small: [] });
+    expect(found.overflow, `${width} px`).toBeLessThanOrEqual(0);
     expect(Math.min(...found.checked)).toBeGreaterThan(5);
-  });
-}
+  }
+});
+
+test("the film's life is judged: its faults join the list with cause and cure", async ({ app, page }) => {
+  await app.settled();
+  const before = await page.locator('.fault-head').count();
+  await openTime(page);
+  await expect(page.getByTestId('life-figures')).toContainText('dry to touch', { timeout: 60_000 });
+  const run = page.locator('.fault-head', { hasText: /^.*Run/ });
+  await expect(run.first()).toBeVisible({ timeout: 60_000 });
+  expect(await page.locator('.fault-head').count()).toBeGreaterThan(before);
+  await run.first().click();
+  await expect(page.locator('.fault-body')).toContainText(/film that ran .*stood still/s);
+  await expect(page.locator('.fault-body')).toContainText(/With no stop in stroke/, { timeout: 60_000 });
+});

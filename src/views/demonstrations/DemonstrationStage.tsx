@@ -109,7 +109,7 @@ function Sentence(): JSX.Element {
   const now = reply.value;
   if (problem.value !== null) return <p class="lessons-sentence" role="alert">{problem.value.title}. {problem.value.text}</p>;
   const told = now === null ? '' : demonstrationSentence({ demonstration: chosen.value, sides: now.sides, moments: [] }, state.units.value);
-  return <p class="lessons-sentence" role="status" data-working={working.value}>{told}</p>;
+  return <p class="lessons-sentence" role="status" data-testid="lesson-sentence" data-working={working.value}>{told}</p>;
 }
 
 function useFullScreen(stage: { readonly current: HTMLElement | null }): boolean {

@@ -25,6 +25,13 @@ describe('faultSentences', () => {
     ['holiday', 5e-6, 12.5e-6, 'Holiday at x 410, y 620 mm: 5 µm wet, 60 % under the holiday limit of 12.5 µm; 12.4 cm² in 2 zones.'],
     ['thin-lap', 30e-6, 40e-6, 'Thin lap at x 410, y 620 mm: 30 µm wet, 25 % under the lower limit of 40 µm; 12.4 cm² in 2 zones.'],
     ['dry-spray', 0.34, 0.1, 'Dry spray at x 410, y 620 mm: 34 % arrived dry, the limit is 10 %; 12.4 cm² in 2 zones.'],
+    ['run', 0.043, 3e-3, 'Run at x 410, y 620 mm: film that ran 43 mm, the limit is 3 mm; 12.4 cm² in 2 zones.'],
+    ['orange-peel', 2.4e-6, 1.2e-6, 'Orange peel at x 410, y 620 mm: ripple of 2.4 µm left, the limit is 1.2 µm; 12.4 cm² in 2 zones.'],
+    ['dry-lap', 0.31, 0.2, 'Dry lap at x 410, y 620 mm: 31 % of the coat laid on or under film that had set, the limit is 20 %; 12.4 cm² in 2 zones.'],
+    ['blush', -1.2, 0, 'Blush at x 410, y 620 mm: film 1.2 °C below the dew point, water can fall into it below the dew point; 12.4 cm² in 2 zones.'],
+    ['blister', 30e-6, 22e-6, 'Blister risk at x 410, y 620 mm: fresh film times the solvent share beneath comes to 30 µm, the limit is 22 µm; 12.4 cm² in 2 zones.'],
+    ['pinhole', 4.5, 3, 'Pinhole risk at x 410, y 620 mm: evaporation 4.5 times diffusion as it skinned over, the limit is 3; 12.4 cm² in 2 zones.'],
+    ['over-thick', 52e-6, 37e-6, 'Over-thick film at x 410, y 620 mm: 52 µm dry, the limit is 37 µm; 12.4 cm² in 2 zones.'],
   ])('speaks of a %s by its own limit', (kind, worst, limit, what) => {
     const zone = { ...ZONE, kind, worst, limit };
     expect(faultSentences({ ...FAULT, kind, zones: [zone, zone] }, TARGET, 'metric').what).toBe(what);
@@ -55,6 +62,12 @@ describe('causeText', () => {
     ['Strokes 3 and 4 of the plan were not sprayed all along.', { kind: 'missing-stroke', strokes: [3, 2], found: 0.6, meant: 1, unit: 'fraction' }, 'holiday'],
     ['The edge is not filled by stroke 5: its line runs 140 mm inside it, 100 mm inside it was meant.', { kind: 'edge', found: 0.14, meant: 0.1, unit: 'm' }, 'thin-lap'],
     ['The plan itself: the edge is not filled, its first line runs 100 mm inside it; on the edge does better.', { kind: 'plan-edge', strokes: [], found: 0.1, meant: 0, unit: 'm' }, 'thin-lap'],
+    ['The plan itself: at 0.2 m/s it lays more than this film can bear; 0.3 m/s does better.', { kind: 'plan-speed', strokes: [], found: 0.2, meant: 0.3, unit: 'm/s' }, 'run'],
+    ['More liquid leaves the gun than this film can hold; 180 mL/min does better.', { kind: 'fluid', strokes: [], found: 4e-6, meant: 3e-6, unit: 'm3/s' }, 'run'],
+    ['The mix is thinned too much: 0.33 of thinner to one of finish; 0.2 does better.', { kind: 'thinner', strokes: [], found: 0.33, meant: 0.2, unit: 'ratio' }, 'run'],
+    ['The thinner leaves too fast; with 10 % of it retarder it does not.', { kind: 'solvent', strokes: [], found: 0, meant: 0.1, unit: 'fraction' }, 'blush'],
+    ['The air of the room, at 17.0 °C; 25.0 °C does better.', { kind: 'air', strokes: [], found: 290.15, meant: 298.15, unit: 'K' }, 'blush'],
+    ['The coat beneath had stood for only 10 min; 40 min does better.', { kind: 'wait', strokes: [], found: 600, meant: 2400, unit: 's' }, 'blister'],
   ])('%s', (expected, cause, kind) => {
     expect(text(cause, kind)).toBe(expected);
   });
@@ -84,6 +97,17 @@ describe('cureText', () => {
     expect(cureText({ ...FAULT, cure: { ...CURE, worst: 30e-6 } }, TARGET, 'metric')).toContain('30 µm wet there, but under the lower limit of 40 µm wet');
   });
 
+  it.each<[FaultKind, number, number, number, string]>([
+    ['run', 0.043, 3e-3, 2e-3, 'film that ran 2 mm there, inside the limits'],
+    ['run', 0.043, 3e-3, 0.02, 'film that ran 20 mm there, still past the limit'],
+    // The one fault whose figure is to be above its limit.
+    ['blush', -1.2, 0, 0.5, 'film 0.5 °C above the dew point there, inside the limits'],
+    ['blush', -1.2, 0, -0.5, 'film 0.5 °C below the dew point there, still past the limit'],
+  ])('judges a %s of the film’s life by its own limit', (kind, worst, limit, cured, outcome) => {
+    const fault = { ...FAULT, kind, zones: [{ ...ZONE, kind, worst, limit }], cure: { ...CURE, worst: cured } };
+    expect(cureText(fault, TARGET, 'metric')).toContain(outcome);
+  });
+
   it('names what it makes worse', () => {
     expect(cureText({ ...FAULT, cure: { ...CURE, worsens: ['thin-lap', 'holiday'] } }, TARGET, 'metric')).toContain('It makes thin laps and holidays worse.');
   });
@@ -101,6 +125,11 @@ describe('cureText', () => {
       { kind: 'plan', overlapFraction: 0.5, speed_m_s: 0.42, distance_m: 0.2, firstStroke_m: 0.01, lead_m: 0.03 }],
     ['with the plan at the first stroke on the edge', { kind: 'plan', firstStroke_m: 0 }],
     ['with the plan at the first stroke 10 mm outside the edge', { kind: 'plan', firstStroke_m: -0.01 }],
+    ['with the fluid set to 180 mL/min', { kind: 'fluid-rate', rate_m3_s: 3e-6 }],
+    ['with 0.5 of thinner to one of finish', { kind: 'thinner', thinnerPerFinish: 0.5 }],
+    ['with retarder as 10 % of the thinner', { kind: 'retarder', retarderFraction: 0.1 }],
+    ['in the same air warmed to 25.0 °C', { kind: 'warm-room', temperature_K: 298.15 }],
+    ['after a wait of 40 min', { kind: 'wait', wait_s: 2400 }],
   ])('%s', (expected, change) => {
     expect(changeText(change, 'metric')).toBe(expected);
   });
