@@ -102,7 +102,7 @@ describe('cureText', () => {
     ['run', 0.043, 3e-3, 0.02, 'film that ran 20 mm there, still past the limit'],
     // The one fault whose figure is to be above its limit.
     ['blush', -1.2, 0, 0.5, 'film 0.5 °C above the dew point there, inside the limits'],
-    ['blush', -1.2, 0, -0.5, 'film 0.5 °C below the dew point there, still past the limit'],
+    ['blush', -1.2, 0, -0.5, 'film 0.5 °C below the dew point there, so still at fault'],
   ])('judges a %s of the film’s life by its own limit', (kind, worst, limit, cured, outcome) => {
     const fault = { ...FAULT, kind, zones: [{ ...ZONE, kind, worst, limit }], cure: { ...CURE, worst: cured } };
     expect(cureText(fault, TARGET, 'metric')).toContain(outcome);
