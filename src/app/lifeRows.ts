@@ -21,8 +21,8 @@ export function lifeRows(figures: LifeFigures, limits: LifeLimits, system: UnitS
       value: figures.longestRun_m > 0 ? shown(figures.longestRun_m, 'length', system) : 'none moved',
       band: `up to ${shown(limits.run_m, 'length', system)} where film gathers`,
     },
-    { name: 'Ripple left, on average', value: film(figures.peel_m), band: `up to ${film(limits.peel_m)} at each place` },
-    { name: 'Dry film of all coats, on average', value: film(figures.dry_m), band: `up to ${film(limits.thick_m)} at each place` },
+    { name: 'Ripple left, on average', value: film(figures.peel_m), band: `up to ${film(limits.peel_m)} anywhere` },
+    { name: 'Dry film of all coats, on average', value: film(figures.dry_m), band: `up to ${film(limits.thick_m)} anywhere` },
     { name: 'Its weight', value: shown(figures.weight_kg_m2, 'areal-weight', system), band: '' },
   ];
   if (figures.ranOff_m3 > 0) rows.splice(4, 0, { name: 'Ran off the panel', value: shown(figures.ranOff_m3, 'volume', system), band: '' });

@@ -157,6 +157,8 @@ for (const width of [360, 768, 1280, 1920]) {
       return { overflow: document.documentElement.scrollWidth - window.innerWidth, small: small.map((each) => each.outerHTML.slice(0, 80)) };
     });
     expect(found.overflow).toBeLessThanOrEqual(0);
+    // From three columns on each scrolls by itself, and the page not at all.
+    if (width >= 1280) expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(900);
     expect(found.small).toEqual([]);
   });
 }

@@ -149,6 +149,26 @@ test('every field has its legend in the unit of the reader, and a run is told', 
   await app.settled();
 });
 
+test("the life's faults follow those of the film as laid, with figures, zone, cause and cure, and leave with it", async ({ app, page }) => {
+  const heads = page.locator('.fault-head');
+  const asLaid = await heads.count();
+  await openTime(page);
+  const figures = page.getByTestId('life-figures');
+  await expect(figures).toContainText(/Dry to touch after\d+ min/, { timeout: 60_000 });
+  await expect(figures).toContainText(/Ripple left, on average.* µmup to .* µm anywhere/);
+  const run = heads.filter({ hasText: 'Run' });
+  await expect(run).toContainText(`F${asLaid + 1}`);
+  await run.click();
+  const body = page.locator('.fault.chosen .fault-body');
+  await expect(body).toContainText(/Stroke \d+ stood still/, { timeout: 60_000 });
+  await expect(body).toContainText(/Cure\. With no stop in stroke \d+/, { timeout: 60_000 });
+  await expect(page.getByTestId('canvas')).toContainText(`F${asLaid + 1}`);
+  await page.getByRole('button', { name: 'As laid' }).click();
+  await expect(heads).toHaveCount(asLaid);
+  await expect(figures).toBeHidden();
+  await app.settled();
+});
+
 test('a changed job is watched anew, and another coat too', async ({ app, page }) => {
   await app.openPlanned();
   await openTime(page);
@@ -199,17 +219,4 @@ test('from 360 to 1920 px the film in time is no wider than the window, in 16 px
     expect(found.overflow, `${width} px`).toBeLessThanOrEqual(0);
     expect(Math.min(...found.checked)).toBeGreaterThan(5);
   }
-});
-
-test("the film's life is judged: its faults join the list with cause and cure", async ({ app, page }) => {
-  await app.settled();
-  const before = await page.locator('.fault-head').count();
-  await openTime(page);
-  await expect(page.getByTestId('life-figures')).toContainText('dry to touch', { timeout: 60_000 });
-  const run = page.locator('.fault-head', { hasText: /^.*Run/ });
-  await expect(run.first()).toBeVisible({ timeout: 60_000 });
-  expect(await page.locator('.fault-head').count()).toBeGreaterThan(before);
-  await run.first().click();
-  await expect(page.locator('.fault-body')).toContainText(/film that ran .*stood still/s);
-  await expect(page.locator('.fault-body')).toContainText(/With no stop in stroke/, { timeout: 60_000 });
 });

@@ -17,8 +17,8 @@ it('gives each figure beside the limit that its fault is found by', () => {
     'Ready for another coat after': 'not within 1 h | ',
     'Coldest wet film against dew point': '1.2 °C below | above 0.0 °C',
     'Longest way that film moved': '43 mm | up to 3 mm where film gathers',
-    'Ripple left, on average': '0.6 µm | up to 1.2 µm at each place',
-    'Dry film of all coats, on average': '17 µm | up to 40 µm at each place',
+    'Ripple left, on average': '0.6 µm | up to 1.2 µm anywhere',
+    'Dry film of all coats, on average': '17 µm | up to 40 µm anywhere',
   });
   expect(texts(figures, 'us')['Coldest wet film against dew point']).toBe('2.2 °F below | above 0.0 °F');
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demoJob, type Job } from '../../../sim/index.ts';
+import { DEMO_SECOND_COAT, demoJob, type Job } from '../../../sim/index.ts';
 import { makeHandlers } from '../../../src/worker/engine.ts';
 import type { Answered, Asked, CoatRequest } from '../../../src/worker/protocol.ts';
 import { Overtaken, serve } from '../../../src/worker/serve.ts';
@@ -34,6 +34,20 @@ describe('the worker', () => {
     // The film is kept in single precision, summed stroke by stroke: 20 strokes of half an ulp, 2^-24 each.
     expect(Math.abs(sum / there - 1)).toBeLessThan(20 * 2 ** -24);
   });
+
+  it("judges the film's life: without cures at once, then the same faults with cures tried", async () => {
+    const handlers = makeHandlers();
+    const [found, cured] = [
+      (await handlers.lifeVerdict({ ...request(1, DEMO_SECOND_COAT), cures: false })).reply,
+      (await handlers.lifeVerdict({ ...request(1, DEMO_SECOND_COAT), cures: true })).reply,
+    ];
+    expect([found.version, found.curesTried, cured.curesTried]).toEqual([1, false, true]);
+    expect(found.verdict.faults.length).toBeGreaterThan(0);
+    expect(found.verdict.faults.every(({ cure }) => cure === null)).toBe(true);
+    expect(cured.verdict.faults.map(({ kind }) => kind)).toEqual(found.verdict.faults.map(({ kind }) => kind));
+    expect(cured.verdict.faults.some(({ cure }) => cure !== null)).toBe(true);
+    expect(cured.verdict.figures).toEqual(found.verdict.figures);
+  }, 30_000);
 
   it('replays to a time: nothing at the start, all of it at the end, the gun over the panel between', async () => {
     const handlers = makeHandlers();
