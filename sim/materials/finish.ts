@@ -33,8 +33,6 @@ export interface Finish {
   readonly yieldStress_Pa: Sourced;
   /** The solvents in the can, shares of all its solvent by volume. */
   readonly solvents: readonly BlendPart[];
-  /** Volume solids at which the surface sets. */
-  readonly setSolidsFraction: Sourced;
   /** Diffusion of the last solvent in the film when it sets. */
   readonly setDiffusivity_m2_s: Sourced;
   /** Decades that the diffusion falls per unit of volume solids gained. */

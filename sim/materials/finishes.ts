@@ -42,7 +42,6 @@ function finish({ id, name, solids, solidsDensity, viscosity, coat_lb_ft2 }: Giv
     surfaceTension_N_m: ranged(0.027, 0.024, 0.032, 'Assumed: that of lacquer solvents with resin'),
     yieldStress_Pa: ranged(1.0, 0.7, 1.4, 'common practice: the wet film that holds on an upright side; not measured'),
     solvents,
-    setSolidsFraction: ranged(0.65, 0.6, 0.7, 'Assumed: where gas-side control usually gives way to diffusion'),
     setDiffusivity_m2_s: ranged(1e-12, 1e-13, 1e-11, 'Assumed: half of what a 25 µm film holds when it sets leaves in about 2 min'),
     diffusivityFall: ranged(10, 6, 15, 'Assumed: diffusion falls by powers of ten as solvent leaves (C. M. Hansen, two-stage drying, 1970, from memory)'),
     heaviestCoat_kg_m2: ranged(most * LB_FT2, least * LB_FT2, most * LB_FT2, WOOD),
