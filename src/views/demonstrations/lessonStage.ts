@@ -38,8 +38,11 @@ export const chosen = computed<Demonstration>(() => {
 export function choose(demonstration: Demonstration): void {
   batch(() => {
     lesson.playing.value = false;
-    lesson.reply.value = null;
-    lesson.figures.value = null;
+    // The one that is shown already is not asked for again, so what was answered must stay.
+    if (demonstration.id !== lesson.id.peek()) {
+      lesson.reply.value = null;
+      lesson.figures.value = null;
+    }
     lesson.id.value = demonstration.id;
     lesson.knob.value = demonstration.knob.wrong;
     lesson.index.value = TIMES - 1;
