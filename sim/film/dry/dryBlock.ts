@@ -24,10 +24,10 @@ const SKIN_STRETCH = 0.1;
  * Dries, cools and levels the cells of a block for `step_s`.
  *
  * Gas side: `E_i = k_i · -ln(1 - y_i)`, `y_i = x_i a(φ) P_i(T)/p` (Stefan flow; x by Raoult among the
- * solvents, a from the polymer), with -ln(1 - y) as its first four terms, right to 1e-3 up to y = 0.25.
+ * solvents, a from the polymer), with -ln(1 - y) as its first three terms, right to 0.5 % up to y = 0.25.
  * Film side in series: the last solvent must diffuse through the film, at most `(π²/4) D(φ)/h²` of it
  * a second (J. Crank, The Mathematics of Diffusion, 2nd ed. 1975, the leading term of a sheet that
- * loses at one face). What is left decays as 1/(1 + r + r²/2), which stays above zero for any step.
+ * loses at one face). What is left decays as 1/(1 + r), which stays above zero for any step.
  * Temperature: heat from the air less latent heat, over the heat that film and backing hold, implicit
  * in the temperature so that a long step is safe. Order 1 in the step.
  *

@@ -58,14 +58,17 @@ export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: n
       bringCellsTile(film, law, column, row);
       const speed_m_s = blast.speed_m_s * (1 - away);
       const ratio = Math.sqrt(Math.max(1, speed_m_s / Math.max(0.1, law.air.speed_m_s))) - 1;
+      // Only what the air adds: the film levels in this time anyway, and that is counted when its tile is visited.
+      const levelled_m4 = film.levelling_m4[cell] as number;
       dryBlock(film, law, { lowColumn: column, highColumn: column + 1, lowRow: row, highRow: row + 1 }, step_s, ratio, TALLY);
+      film.levelling_m4[cell] = levelled_m4;
       const push = pushOf(film, law, cell, FRICTION * 0.5 * AIR_DENSITY_KG_M3 * speed_m_s * speed_m_s * Math.min(1, 4 * away), step_s);
       if (push > 0) moved.push({ cell, push, outX: u * blast.longX - s * blast.longY, outY: u * blast.longY + s * blast.longX });
     }
   }
   film.account.evaporatedFast_m3 += TALLY.fast_m * grid.cellSize_m ** 2;
   film.account.evaporatedSlow_m3 += TALLY.slow_m * grid.cellSize_m ** 2;
-  for (const one of moved) shove(film, one);
+  for (const one of moved) shove(film, law, one);
 }
 
 /** A cell whose film is pushed: by how many cells' worth of itself, and which way. */
@@ -76,9 +79,22 @@ interface Moved {
   readonly outY: number;
 }
 
+function tileOf(film: LivingFilm, column: number, row: number): number {
+  return Math.floor(row / TILE_ROWS) * film.tiles.columns + Math.floor(column / TILE_COLUMNS);
+}
+
 function bringCellsTile(film: LivingFilm, law: FilmLaw, column: number, row: number): void {
-  const tile = Math.floor(row / TILE_ROWS) * film.tiles.columns + Math.floor(column / TILE_COLUMNS);
+  const tile = tileOf(film, column, row);
   if ((film.tiles.at_s[tile] as number) < film.time_s) bringForward(film, law, tile);
+}
+
+/** A tile whose film is moved must soon be looked at again; one that was asleep wakes, or what came would never dry. */
+function wakeTile(film: LivingFilm, law: FilmLaw, column: number, row: number): void {
+  const { tiles, time_s } = film;
+  const tile = tileOf(film, column, row);
+  bringCellsTile(film, law, column, row);
+  if (tiles.due_s[tile] === Infinity) tiles.wettedAt_s[tile] = time_s;
+  tiles.due_s[tile] = Math.min(tiles.due_s[tile] as number, time_s);
 }
 
 /** Share of a cell's film that the drag moves out of it in a step, 0 where it holds. */
@@ -95,23 +111,23 @@ function pushOf(film: LivingFilm, law: FilmLaw, cell: number, drag_Pa: number, s
 }
 
 /** Moves a share of a cell's film to the neighbours outward of the blast, each in its part of the direction. */
-function shove(film: LivingFilm, { cell, push, outX, outY }: Moved): void {
-  const { columns, rows } = film.grid;
+function shove(film: LivingFilm, law: FilmLaw, { cell, push, outX, outY }: Moved): void {
+  const { columns } = film.grid;
   const column = cell % columns;
   const row = Math.floor(cell / columns);
   const length = Math.abs(outX) + Math.abs(outY);
   if (!(length > 0)) return;
-  const across = column + Math.sign(outX);
-  const along = row + Math.sign(outY);
-  const toAcross = across >= 0 && across < columns ? row * columns + across : -1;
-  const toAlong = along >= 0 && along < rows ? along * columns + column : -1;
-  move(film, cell, toAcross, (push * Math.abs(outX)) / length);
-  move(film, cell, toAlong, (push * Math.abs(outY)) / length);
+  wakeTile(film, law, column, row);
+  move(film, law, cell, column + Math.sign(outX), row, (push * Math.abs(outX)) / length);
+  move(film, law, cell, column, row + Math.sign(outY), (push * Math.abs(outY)) / length);
 }
 
 /** Moves a share of one cell's film to another; nothing over the outline, where the drag would only pile it. */
-function move(film: LivingFilm, from: number, to: number, share: number): void {
+function move(film: LivingFilm, law: FilmLaw, from: number, column: number, row: number, share: number): void {
+  const { columns, rows } = film.grid;
+  const to = column >= 0 && column < columns && row >= 0 && row < rows ? row * columns + column : -1;
   if (to < 0 || film.inside[to] === 0 || !(share > 0)) return;
+  wakeTile(film, law, column, row);
   for (const amount of [film.solids_m, film.fast_m, film.slow_m]) {
     const there = amount[from] as number;
     amount[from] = there * (1 - share);
