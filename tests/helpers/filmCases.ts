@@ -70,3 +70,8 @@ export function filmOf(law: FilmLaw, columns: number, rows: number, cell_m: numb
 export function volumeOf(film: LivingFilm, amount: Float64Array): number {
   return amount.reduce((sum, value) => sum + value, 0) * film.grid.cellSize_m ** 2;
 }
+
+/** What lies on each cell, solids and solvent, m; film beneath left out. */
+export function totalWet_m(film: LivingFilm): number[] {
+  return Array.from(film.solids_m, (solids, cell) => solids + (film.fast_m[cell] as number) + (film.slow_m[cell] as number));
+}

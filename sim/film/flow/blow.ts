@@ -68,7 +68,9 @@ export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: n
   }
   film.account.evaporatedFast_m3 += TALLY.fast_m * grid.cellSize_m ** 2;
   film.account.evaporatedSlow_m3 += TALLY.slow_m * grid.cellSize_m ** 2;
-  for (const one of moved) shove(film, law, one);
+  // All is taken before any is given, so that the order of the cells does not count.
+  const parcels = moved.flatMap((one) => takenFrom(film, one));
+  for (const parcel of parcels) give(film, law, parcel);
 }
 
 /** A cell whose film is pushed: by how many cells' worth of itself, and which way. */
@@ -110,30 +112,52 @@ function pushOf(film: LivingFilm, law: FilmLaw, cell: number, drag_Pa: number, s
   return Math.min(0.5, distance_m / film.grid.cellSize_m);
 }
 
-/** Moves a share of a cell's film to the neighbours outward of the blast, each in its part of the direction. */
-function shove(film: LivingFilm, law: FilmLaw, { cell, push, outX, outY }: Moved): void {
+/** Film on its way from one cell to another. */
+interface Parcel {
+  readonly to: number;
+  readonly solids_m: number;
+  readonly fast_m: number;
+  readonly slow_m: number;
+}
+
+/** Takes from a cell what goes to the neighbours outward of the blast, each in its part of the direction. */
+function takenFrom(film: LivingFilm, { cell, push, outX, outY }: Moved): Parcel[] {
   const { columns } = film.grid;
   const column = cell % columns;
   const row = Math.floor(cell / columns);
   const length = Math.abs(outX) + Math.abs(outY);
-  if (!(length > 0)) return;
-  wakeTile(film, law, column, row);
-  move(film, law, cell, column + Math.sign(outX), row, (push * Math.abs(outX)) / length);
-  move(film, law, cell, column, row + Math.sign(outY), (push * Math.abs(outY)) / length);
+  if (!(length > 0)) return [];
+  const across = insideCell(film, column + Math.sign(outX), row);
+  const along = insideCell(film, column, row + Math.sign(outY));
+  const acrossShare = across < 0 ? 0 : (push * Math.abs(outX)) / length;
+  const alongShare = along < 0 ? 0 : (push * Math.abs(outY)) / length;
+  const total = acrossShare + alongShare;
+  if (!(total > 0)) return [];
+  const [solids_m, fast_m, slow_m] = [film.solids_m, film.fast_m, film.slow_m].map((amount) => {
+    const there = amount[cell] as number;
+    amount[cell] = there * (1 - total);
+    // The difference of what is stored, so that a cell's loss is its neighbours' gain.
+    return there - amount[cell];
+  }) as [number, number, number];
+  film.gathered_m[cell] = (film.gathered_m[cell] as number) - solids_m - fast_m - slow_m;
+  return [
+    { to: across, share: acrossShare / total },
+    { to: along, share: alongShare / total },
+  ].flatMap(({ to, share }) => (share > 0 ? [{ to, solids_m: share * solids_m, fast_m: share * fast_m, slow_m: share * slow_m }] : []));
 }
 
-/** Moves a share of one cell's film to another; nothing over the outline, where the drag would only pile it. */
-function move(film: LivingFilm, law: FilmLaw, from: number, column: number, row: number, share: number): void {
-  const { columns, rows } = film.grid;
-  const to = column >= 0 && column < columns && row >= 0 && row < rows ? row * columns + column : -1;
-  if (to < 0 || film.inside[to] === 0 || !(share > 0)) return;
-  wakeTile(film, law, column, row);
-  for (const amount of [film.solids_m, film.fast_m, film.slow_m]) {
-    const there = amount[from] as number;
-    amount[from] = there * (1 - share);
-    const gone = there - (amount[from]);
-    amount[to] = (amount[to] as number) + gone;
-    film.gathered_m[from] = (film.gathered_m[from] as number) - gone;
-    film.gathered_m[to] = (film.gathered_m[to] as number) + gone;
-  }
+/** The cell there, or -1: nothing goes over the outline, where the drag would only pile it. */
+function insideCell({ grid, inside }: LivingFilm, column: number, row: number): number {
+  if (column < 0 || column >= grid.columns || row < 0 || row >= grid.rows) return -1;
+  const cell = row * grid.columns + column;
+  return inside[cell] === 0 ? -1 : cell;
+}
+
+function give(film: LivingFilm, law: FilmLaw, { to, solids_m, fast_m, slow_m }: Parcel): void {
+  const { columns } = film.grid;
+  wakeTile(film, law, to % columns, Math.floor(to / columns));
+  film.solids_m[to] = (film.solids_m[to] as number) + solids_m;
+  film.fast_m[to] = (film.fast_m[to] as number) + fast_m;
+  film.slow_m[to] = (film.slow_m[to] as number) + slow_m;
+  film.gathered_m[to] = (film.gathered_m[to] as number) + solids_m + fast_m + slow_m;
 }
