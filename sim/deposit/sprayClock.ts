@@ -54,7 +54,8 @@ export function startSprayClock({ panelGrid, path, strokes, spray }: SprayClockP
 /**
  * Lays what the path sprays up to `until_s` (time of the path) into `clock.landed`, after clearing
  * what an earlier call left there, and gives the block of cells that holds it; null where nothing
- * landed. The parts of a path laid one after another add up to what `layPath` lays, to rounding.
+ * landed. The parts of a path laid one after another add up to
+ * what `layPath` lays: in all to rounding, cell by cell to the stamps' own 0.1 %, as they stand elsewhere.
  */
 export function sprayUntil(clock: SprayClock, cleared: LandedBlock | null, until_s: number): LandedBlock | null {
   const { landed, layer, slices } = clock;
