@@ -25,3 +25,11 @@ export function cellAt(grid: Grid, x_m: number, y_m: number): number {
   if (column < 0 || row < 0 || column >= grid.columns || row >= grid.rows) return -1;
   return row * grid.columns + column;
 }
+
+/** A block of cells, upper ends left out. */
+export interface CellBlock {
+  readonly lowColumn: number;
+  readonly highColumn: number;
+  readonly lowRow: number;
+  readonly highRow: number;
+}

@@ -1,3 +1,4 @@
+import type { CellBlock } from '../base/grid.ts';
 import type { Spray } from '../gun/spray.ts';
 import type { PanelGrid } from '../panel/panelGrid.ts';
 import type { Path } from '../stroke/path.ts';
@@ -21,14 +22,6 @@ export interface SprayClock {
   next: number;
   /** Time of the path up to which all is laid. */
   at_s: number;
-}
-
-/** Cells that hold what landed, upper ends left out. */
-export interface LandedBlock {
-  readonly lowColumn: number;
-  readonly highColumn: number;
-  readonly lowRow: number;
-  readonly highRow: number;
 }
 
 /** What is sprayed and on what. */
@@ -57,7 +50,7 @@ export function startSprayClock({ panelGrid, path, strokes, spray }: SprayClockP
  * landed. The parts of a path laid one after another add up to
  * what `layPath` lays: in all to rounding, cell by cell to the stamps' own 0.1 %, as they stand elsewhere.
  */
-export function sprayUntil(clock: SprayClock, cleared: LandedBlock | null, until_s: number): LandedBlock | null {
+export function sprayUntil(clock: SprayClock, cleared: CellBlock | null, until_s: number): CellBlock | null {
   const { landed, layer, slices } = clock;
   if (cleared !== null) clearBlock(landed, cleared);
   const run = startRun(layer, landed);
@@ -95,7 +88,7 @@ function partOf(slice: FluidSlice, from_s: number, until_s: number): FluidSlice 
 /** A row more on each side than the ends of the travel reach: a gun that turns between them reaches a little farther. */
 const SPARE_ROWS = 2;
 
-function blockWithin({ wet_m, grid }: Deposit, low: number, high: number): LandedBlock | null {
+function blockWithin({ wet_m, grid }: Deposit, low: number, high: number): CellBlock | null {
   const lowRow = Math.max(0, low - SPARE_ROWS);
   const highRow = Math.min(grid.rows, high + SPARE_ROWS);
   let lowColumn = grid.columns;
@@ -108,7 +101,7 @@ function blockWithin({ wet_m, grid }: Deposit, low: number, high: number): Lande
   return lowColumn < highColumn ? { lowColumn, highColumn, lowRow, highRow } : null;
 }
 
-function clearBlock({ wet_m, solids_m, arrivedDry_m, grid }: Deposit, block: LandedBlock): void {
+function clearBlock({ wet_m, solids_m, arrivedDry_m, grid }: Deposit, block: CellBlock): void {
   for (let row = block.lowRow; row < block.highRow; row++) {
     const low = row * grid.columns + block.lowColumn;
     const high = row * grid.columns + block.highColumn;

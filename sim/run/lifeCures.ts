@@ -127,7 +127,7 @@ function withoutTimes({ shouldStop, until_s, recordings }: LifeOptions): LifeOpt
 }
 
 /** A life as the verdict reads it. */
-export function judgedLifeOf({ end, peel_m, law }: CoatLife): JudgedLife {
+export function judgedLifeOf({ end, peel_m, law }: Pick<CoatLife, 'end' | 'peel_m' | 'law'>): JudgedLife {
   return { moment: end, peel_m, gravityX_m_s2: law.gravityX_m_s2, gravityY_m_s2: law.gravityY_m_s2 };
 }
 

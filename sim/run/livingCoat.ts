@@ -1,7 +1,8 @@
+import type { CellBlock } from '../base/grid.ts';
 import { airSlices, type AirSlice } from '../deposit/airSlices.ts';
 import type { GunPose } from '../deposit/fluidSlices.ts';
 import { poseBetween } from '../deposit/pieces.ts';
-import { sprayUntil, startSprayClock, type LandedBlock, type SprayClock } from '../deposit/sprayClock.ts';
+import { sprayUntil, startSprayClock, type SprayClock } from '../deposit/sprayClock.ts';
 import { blowFilm, type Blast } from '../film/flow/blow.ts';
 import { advanceFilm, FRESH_STEP_S, type AdvanceOptions } from '../film/life/advance.ts';
 import { filmForNextCoat } from '../film/life/nextCoat.ts';
@@ -30,7 +31,7 @@ export interface LivingCoat {
   readonly sprayed_s: number;
   /** Share of the arriving solvent that is fast. */
   readonly fastFraction: number;
-  landed: LandedBlock | null;
+  landed: CellBlock | null;
 }
 
 /** A coat before its first stroke, on a bare panel or on the film that an earlier coat left. */

@@ -18,6 +18,7 @@ import {
 import { gunScene } from './gunScene.ts';
 import type { makeLessonHandlers } from './lessonHandlers.ts';
 import type { makeLifeHandlers } from './lifeHandlers.ts';
+import type { makeLifeJudge } from './lifeVerdict.ts';
 import type { CoatRequest, FilmReply } from './protocol.ts';
 import { Overtaken, type Handlers } from './serve.ts';
 import { nextTurn } from './steps.ts';
@@ -79,6 +80,8 @@ export function makeHandlers(): Handlers {
     return handlers;
   };
 
+  let judgeLifeOf: ReturnType<typeof makeLifeJudge> | null = null;
+
   let lessons: Promise<ReturnType<typeof makeLessonHandlers>> | null = null;
   const lesson = (): Promise<ReturnType<typeof makeLessonHandlers>> => {
     lessons ??= import('./lessonHandlers.ts').then((module) => module.makeLessonHandlers());
@@ -110,9 +113,9 @@ export function makeHandlers(): Handlers {
     },
     lifeVerdict: async ({ cures, ...request }) => {
       const result = await judge(request, true);
-      const { lifeVerdictOf } = await import('./lifeVerdict.ts');
+      judgeLifeOf ??= (await import('./lifeVerdict.ts')).makeLifeJudge(recordings);
       await pause(request.version);
-      return { reply: { version: request.version, verdict: lifeVerdictOf(result, recordings, cures), curesTried: cures } };
+      return { reply: { version: request.version, verdict: judgeLifeOf(result, cures), curesTried: cures } };
     },
     replay: async ({ until_s, ...request }) => {
       const { setting, strokes } = await lay(request);

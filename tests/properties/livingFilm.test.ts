@@ -1,8 +1,9 @@
+import type { CellBlock } from '../../sim/base/grid.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyDeposit } from '../../sim/deposit/emptyDeposit.ts';
 import { layPath } from '../../sim/deposit/layPath.ts';
-import { sprayUntil, startSprayClock, type LandedBlock } from '../../sim/deposit/sprayClock.ts';
+import { sprayUntil, startSprayClock } from '../../sim/deposit/sprayClock.ts';
 import { advanceFilm, filmNow } from '../../sim/film/life/advance.ts';
 import { momentOf } from '../../sim/film/life/snapshot.ts';
 import type { LivingFilm } from '../../sim/film/life/state.ts';
@@ -109,7 +110,7 @@ describe('a coat that is sprayed little by little', () => {
     layPath({ deposit: whole, panelGrid: setting.panelGrid, path: strokes.path, strokes: strokes.strokes, spray: setting.spray });
     const clock = startSprayClock({ panelGrid: setting.panelGrid, path: strokes.path, strokes: strokes.strokes, spray: setting.spray });
     const sum = new Float64Array(whole.wet_m.length);
-    let block: LandedBlock | null = null;
+    let block: CellBlock | null = null;
     for (let at_s = 0.25; at_s < 80; at_s += 0.25) {
       block = sprayUntil(clock, block, at_s);
       if (block === null) continue;

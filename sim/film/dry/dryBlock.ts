@@ -1,5 +1,5 @@
+import type { CellBlock } from '../../base/grid.ts';
 import { FILM_HEAT_J_M3_K, NODE_WIDTH, SOLIDS_NODES, type FilmLaw } from '../law.ts';
-import type { CellBlock } from '../life/block.ts';
 import type { LivingFilm } from '../life/state.ts';
 
 /** What a step over some cells gives back besides the cells: reused, so that a step allocates nothing. */

@@ -1,5 +1,5 @@
+import type { CellBlock } from '../../base/grid.ts';
 import { NODE_WIDTH, SOLIDS_NODES, type FilmLaw } from '../law.ts';
-import type { CellBlock } from '../life/block.ts';
 import { MOVED_M, type LifeAccount, type LivingFilm } from '../life/state.ts';
 
 /** Share of its content that a cell may give away in one sub-step. */

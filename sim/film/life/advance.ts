@@ -1,8 +1,8 @@
 import { CrosscoatError } from '../../base/errors.ts';
+import type { CellBlock } from '../../base/grid.ts';
 import { dryBlock, type DryTally } from '../dry/dryBlock.ts';
 import { flowBlock, flowLimit_s } from '../flow/flowBlock.ts';
 import type { FilmLaw } from '../law.ts';
-import type { CellBlock } from './block.ts';
 import { copyLivingFilm, TILE_COLUMNS, TILE_ROWS, type LivingFilm } from './state.ts';
 
 /** Shortest step, taken while film is fresh or running, s. */

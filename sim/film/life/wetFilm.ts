@@ -1,17 +1,13 @@
+import type { CellBlock } from '../../base/grid.ts';
 import { FILM_HEAT_J_M3_K, type FilmLaw } from '../law.ts';
 import { TILE_COLUMNS, TILE_ROWS, type LivingFilm } from './state.ts';
 import { bringForward } from './advance.ts';
 
-/** What landed on a panel in a short while, cell by cell, and where to look for it. */
-export interface Landing {
+/** What landed on a panel in a short while, cell by cell, and the block of cells that may hold it. */
+export interface Landing extends CellBlock {
   readonly wet_m: Float32Array;
   readonly solids_m: Float32Array;
   readonly arrivedDry_m: Float32Array;
-  /** Cells that may hold something, upper ends left out. */
-  readonly lowColumn: number;
-  readonly highColumn: number;
-  readonly lowRow: number;
-  readonly highRow: number;
   /** Share of the arriving solvent that is fast: less than as mixed, since the fast leaves first in flight. */
   readonly fastFraction: number;
 }

@@ -8,6 +8,7 @@ import { findLifeZones, lifeValues, type JudgedLife } from '../../verdict/lifeMa
 import type { FaultKind, Zone } from '../../verdict/verdict.ts';
 import { findZones } from '../../verdict/zones.ts';
 import { dryTimes, peelOf, type CoatLife } from '../coatLife.ts';
+import { judgedLifeOf } from '../lifeCures.ts';
 import type { CoatSetting } from '../result.ts';
 
 /** A side's film at one time, judged. */
@@ -34,7 +35,7 @@ export function judgeMoment(setting: CoatSetting, { law, sprayed_s }: Pick<CoatL
   const { panelGrid, target } = setting;
   const landed = landedFilm(moment);
   const peel_m = peelOf(setting, moment);
-  const life: JudgedLife = { moment, peel_m, gravityX_m_s2: law.gravityX_m_s2, gravityY_m_s2: law.gravityY_m_s2 };
+  const life = judgedLifeOf({ end: moment, peel_m, law });
   const dry = dryTimes(moment);
   const zones = [...findZones(landed, panelGrid, target).zones, ...findLifeZones(life, panelGrid, target).zones];
   const isSprayed = moment.time_s >= sprayed_s;

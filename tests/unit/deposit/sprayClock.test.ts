@@ -1,8 +1,9 @@
+import type { CellBlock } from '../../../sim/base/grid.ts';
 import { describe, expect, it } from 'vitest';
 import { airSlices } from '../../../sim/deposit/airSlices.ts';
 import { emptyDeposit } from '../../../sim/deposit/emptyDeposit.ts';
 import { layPath } from '../../../sim/deposit/layPath.ts';
-import { sprayUntil, startSprayClock, type LandedBlock } from '../../../sim/deposit/sprayClock.ts';
+import { sprayUntil, startSprayClock } from '../../../sim/deposit/sprayClock.ts';
 import { makeSpray } from '../../../sim/gun/makeSpray.ts';
 import type { Path } from '../../../sim/stroke/path.ts';
 import { pathOf, plainSetUp, strokeOf, wholeGrid } from '../../helpers/sprayCases.ts';
@@ -32,7 +33,7 @@ function littleByLittle(step_s: number) {
   const clock = startSprayClock({ panelGrid, path, strokes, spray });
   const cells = clock.landed.wet_m.length;
   const sums = { wet: new Float64Array(cells), solids: new Float64Array(cells), dry: new Float64Array(cells), outside: 0 };
-  let block: LandedBlock | null = null;
+  let block: CellBlock | null = null;
   for (let at_s = 5 + step_s; at_s < 9 + step_s; at_s += step_s) {
     block = sprayUntil(clock, block, at_s);
     clock.landed.wet_m.forEach((wet, cell) => {
