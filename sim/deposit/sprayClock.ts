@@ -76,7 +76,7 @@ export function sprayUntil(clock: SprayClock, cleared: CellBlock | null, until_s
 }
 
 /** The part of a slice between two times, null where it has none. */
-function partOf(slice: FluidSlice, from_s: number, until_s: number): FluidSlice | null {
+export function partOf(slice: FluidSlice, from_s: number, until_s: number): FluidSlice | null {
   const { start_s, duration_s } = slice;
   const low = Math.max(0, (from_s - start_s) / duration_s);
   const high = Math.min(1, (until_s - start_s) / duration_s);
@@ -88,7 +88,8 @@ function partOf(slice: FluidSlice, from_s: number, until_s: number): FluidSlice 
 /** A row more on each side than the ends of the travel reach: a gun that turns between them reaches a little farther. */
 const SPARE_ROWS = 2;
 
-function blockWithin({ wet_m, grid }: Deposit, low: number, high: number): CellBlock | null {
+/** The block of cells with film among some rows, null where there is none. */
+export function blockWithin({ wet_m, grid }: Deposit, low: number, high: number): CellBlock | null {
   const lowRow = Math.max(0, low - SPARE_ROWS);
   const highRow = Math.min(grid.rows, high + SPARE_ROWS);
   let lowColumn = grid.columns;
@@ -101,7 +102,8 @@ function blockWithin({ wet_m, grid }: Deposit, low: number, high: number): CellB
   return lowColumn < highColumn ? { lowColumn, highColumn, lowRow, highRow } : null;
 }
 
-function clearBlock({ wet_m, solids_m, arrivedDry_m, grid }: Deposit, block: CellBlock): void {
+/** Empties a block of a deposit. */
+export function clearBlock({ wet_m, solids_m, arrivedDry_m, grid }: Deposit, block: CellBlock): void {
   for (let row = block.lowRow; row < block.highRow; row++) {
     const low = row * grid.columns + block.lowColumn;
     const high = row * grid.columns + block.highColumn;

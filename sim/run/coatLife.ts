@@ -76,7 +76,7 @@ export function runLife(setting: CoatSetting, travel: Travel, options: LifeOptio
 }
 
 /** The film that a coat is laid on; null for a bare panel. */
-function filmBeneath(setting: CoatSetting, options: LifeOptions): LivingFilm | null {
+export function filmBeneath(setting: CoatSetting, options: LifeOptions = {}): LivingFilm | null {
   const { job, coat, panelGrid } = setting;
   if (coat.over === undefined) return null;
   const under = settleCoat(job, coat.over.coat, { cell_mm: panelGrid.grid.cellSize_m * 1e3 });

@@ -1,20 +1,16 @@
 import type { CellBlock } from '../base/grid.ts';
 import { airSlices, type AirSlice } from '../deposit/airSlices.ts';
-import type { GunPose } from '../deposit/fluidSlices.ts';
-import { poseBetween } from '../deposit/pieces.ts';
 import { sprayUntil, startSprayClock, type SprayClock } from '../deposit/sprayClock.ts';
-import { blowFilm, type Blast } from '../film/flow/blow.ts';
 import { advanceFilm, FRESH_STEP_S, type AdvanceOptions } from '../film/life/advance.ts';
 import { filmForNextCoat } from '../film/life/nextCoat.ts';
 import { momentOf, type FilmMoment } from '../film/life/snapshot.ts';
 import { copyLivingFilm, emptyLivingFilm, type LivingFilm } from '../film/life/state.ts';
-import { wetFilm } from '../film/life/wetFilm.ts';
+import type { Landing } from '../film/life/wetFilm.ts';
 import type { FilmLaw } from '../film/law.ts';
-import type { Footprint } from '../gun/spray.ts';
 import { solventKept } from '../gun/drops.ts';
-import { capAirSpeed_m_s, jetSpeed_m_s } from '../gun/jet.ts';
 import { JUDGED_COVER } from '../verdict/judged.ts';
 import { filmLawOf } from './filmLaw.ts';
+import { filmSteps } from './filmSteps.ts';
 import type { CoatSetting } from './result.ts';
 import type { Travel } from './lay.ts';
 
@@ -32,6 +28,8 @@ export interface LivingCoat {
   /** Share of the arriving solvent that is fast. */
   readonly fastFraction: number;
   landed: CellBlock | null;
+  /** Air slices before this one are over. */
+  nextAir: number;
 }
 
 /** A coat before its first stroke, on a bare panel or on the film that an earlier coat left. */
@@ -51,6 +49,7 @@ export function startCoat(setting: CoatSetting, travel: Travel, beneath: LivingF
     sprayed_s: path.count > 0 ? (path.t_s[path.count - 1] as number) - start_s : 0,
     fastFraction: arrivingFastFraction(setting),
     landed: null,
+    nextAir: 0,
   };
 }
 
@@ -64,10 +63,9 @@ export function liveUntil(coat: LivingCoat, until_s: number, options: AdvanceOpt
   const step_s = FRESH_STEP_S * (options.stepScale ?? 1);
   while (film.time_s < until_s && film.time_s < coat.sprayed_s) {
     const next_s = Math.min(coat.sprayed_s, (Math.floor(film.time_s / step_s + 1e-6) + 1) * step_s);
-    const from_s = film.time_s;
-    advanceFilm(film, law, next_s, options);
-    spray(coat, next_s);
-    blow(coat, from_s, next_s);
+    const step = { until_s: next_s, landing: landingUntil(coat, next_s), air: airOf(coat, next_s), start_s: coat.start_s };
+    const steps = filmSteps(film, law, coat.setting, step, options);
+    while (steps.next().done !== true);
   }
   if (film.time_s < until_s) advanceFilm(film, law, until_s, options);
 }
@@ -84,54 +82,30 @@ export function copyCoat(coat: LivingCoat): LivingCoat {
   return { ...coat, film: copyLivingFilm(coat.film), clock: { ...clock, landed: copied } };
 }
 
-function spray(coat: LivingCoat, until_s: number): void {
+/** What landed between the film's time and `until_s`. */
+function landingUntil(coat: LivingCoat, until_s: number): Landing | null {
   const block = sprayUntil(coat.clock, coat.landed, coat.start_s + until_s);
   coat.landed = block;
-  if (block === null) return;
+  if (block === null) return null;
   const { wet_m, solids_m, arrivedDry_m } = coat.clock.landed;
-  wetFilm(coat.film, coat.law, { ...block, wet_m, solids_m, arrivedDry_m, fastFraction: coat.fastFraction });
+  return { ...block, wet_m, solids_m, arrivedDry_m, fastFraction: coat.fastFraction };
 }
 
-/** The air that the trigger lets out, with or without fluid, blows at the film: one blast for every half depth of travel. */
-function blow(coat: LivingCoat, from_s: number, until_s: number): void {
-  const { setUp, spray: fan } = coat.setting;
-  const { halfDepth_m } = fan.footprint;
-  const capSpeed_m_s = capAirSpeed_m_s(setUp.capPressure_Pa);
-  let waiting_s = 0;
-  let last: GunPose | null = null;
-  for (const slice of coat.air) {
-    const low = Math.max(0, (coat.start_s + from_s - slice.start_s) / slice.duration_s);
-    const high = Math.min(1, (coat.start_s + until_s - slice.start_s) / slice.duration_s);
-    if (!(high > low)) continue;
-    const travel_m = (high - low) * Math.hypot(slice.end.x_m - slice.start.x_m, slice.end.y_m - slice.start.y_m);
-    const pieces = Math.max(1, Math.ceil(travel_m / halfDepth_m));
-    for (let i = 0; i < pieces; i++) {
-      const pose = poseBetween(slice, low + ((high - low) * (i + 0.5)) / pieces);
-      waiting_s += ((high - low) * slice.duration_s) / pieces;
-      if (last !== null && Math.hypot(pose.x_m - last.x_m, pose.y_m - last.y_m) < 0.5 * halfDepth_m) continue;
-      blowFilm(coat.film, coat.law, blastAt(pose, fan.footprint, capSpeed_m_s), waiting_s);
-      last = pose;
-      waiting_s = 0;
-    }
-  }
-  if (last !== null && waiting_s > 0) blowFilm(coat.film, coat.law, blastAt(last, fan.footprint, capSpeed_m_s), waiting_s);
+/** The air slices that may reach into a step; those that ended before it are passed over for good. */
+function airOf(coat: LivingCoat, until_s: number): AirSlice[] {
+  const { air, start_s, film } = coat;
+  while (coat.nextAir < air.length && endOf(air[coat.nextAir] as AirSlice) <= start_s + film.time_s) coat.nextAir++;
+  let end = coat.nextAir;
+  while (end < air.length && (air[end] as AirSlice).start_s < start_s + until_s) end++;
+  return air.slice(coat.nextAir, end);
 }
 
-function blastAt(pose: GunPose, { halfLength_m, halfDepth_m, distance_m }: Footprint, capSpeed_m_s: number): Blast {
-  const scale = pose.z_m / distance_m;
-  return {
-    x_m: pose.x_m,
-    y_m: pose.y_m,
-    longX: Math.cos(pose.fan_rad),
-    longY: Math.sin(pose.fan_rad),
-    halfLength_m: scale * halfLength_m,
-    halfDepth_m: scale * halfDepth_m,
-    speed_m_s: jetSpeed_m_s(capSpeed_m_s, pose.z_m),
-  };
+function endOf({ start_s, duration_s }: AirSlice): number {
+  return start_s + duration_s;
 }
 
 /** Fast solvent leaves first in flight; taken at the planned distance for the whole coat. */
-function arrivingFastFraction({ mix, setUp, plan }: CoatSetting): number {
+export function arrivingFastFraction({ mix, setUp, plan }: CoatSetting): number {
   const { fast, slow, solventSpeedRatio } = mix;
   if (!(solventSpeedRatio > 0)) return fast.volumeFraction;
   const warmth = setUp.drops.solventSpeedRatio / solventSpeedRatio;

@@ -65,9 +65,11 @@ function lifeMap(kind: LifeFaultKind, life: JudgedLife, { cover }: PanelGrid, ta
   const limit = limitOf(kind, target);
   const lack = isLack(kind);
   const { landed_m } = life.moment.film;
+  // A coat that only blew air at the film beneath laid none of its own, and may still have run.
+  const { dry_m } = life.moment;
   const codes = new Uint8Array(cover.length);
   for (let cell = 0; cell < cover.length; cell++) {
-    if ((cover[cell] as number) < JUDGED_COVER || !((landed_m[cell] as number) > LEAST_FILM_M)) continue;
+    if ((cover[cell] as number) < JUDGED_COVER || !(Math.max(landed_m[cell] as number, dry_m[cell] as number) > LEAST_FILM_M)) continue;
     const value = values[cell] as number;
     if (lack ? value < limit : value > limit) codes[cell] = 1;
   }

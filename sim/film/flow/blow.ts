@@ -1,3 +1,4 @@
+import type { CellBlock, Grid } from '../../base/grid.ts';
 import { dryBlock, type DryTally } from '../dry/dryBlock.ts';
 import { viscosityOf, type FilmLaw } from '../law.ts';
 import { bringForward } from '../life/advance.ts';
@@ -37,11 +38,7 @@ const TALLY: DryTally = { fast_m: 0, slow_m: 0, wave_m_s: 0 };
  */
 export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: number): void {
   const { grid } = film;
-  const reach_m = AIR_REACH * Math.max(blast.halfLength_m, blast.halfDepth_m);
-  const lowRow = Math.max(0, Math.floor((blast.y_m - reach_m) / grid.cellSize_m));
-  const highRow = Math.min(grid.rows, Math.ceil((blast.y_m + reach_m) / grid.cellSize_m));
-  const lowColumn = Math.max(0, Math.floor((blast.x_m - reach_m) / grid.cellSize_m));
-  const highColumn = Math.min(grid.columns, Math.ceil((blast.x_m + reach_m) / grid.cellSize_m));
+  const { lowRow, highRow, lowColumn, highColumn } = blastBlock(grid, blast);
   const moved: Moved[] = [];
   TALLY.fast_m = 0;
   TALLY.slow_m = 0;
@@ -71,6 +68,17 @@ export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: n
   // All is taken before any is given, so that the order of the cells does not count.
   const parcels = moved.flatMap((one) => takenFrom(film, one));
   for (const parcel of parcels) give(film, law, parcel);
+}
+
+/** The cells that a blast may hit; what it pushes out goes one cell farther. */
+export function blastBlock(grid: Grid, { x_m, y_m, halfLength_m, halfDepth_m }: Blast): CellBlock {
+  const reach_m = AIR_REACH * Math.max(halfLength_m, halfDepth_m);
+  return {
+    lowRow: Math.max(0, Math.floor((y_m - reach_m) / grid.cellSize_m)),
+    highRow: Math.min(grid.rows, Math.ceil((y_m + reach_m) / grid.cellSize_m)),
+    lowColumn: Math.max(0, Math.floor((x_m - reach_m) / grid.cellSize_m)),
+    highColumn: Math.min(grid.columns, Math.ceil((x_m + reach_m) / grid.cellSize_m)),
+  };
 }
 
 /** A cell whose film is pushed: by how many cells' worth of itself, and which way. */

@@ -35,14 +35,23 @@ export interface AdvanceOptions {
  * @throws CrosscoatError `cancelled`.
  */
 export function advanceFilm(film: LivingFilm, law: FilmLaw, until_s: number, options: AdvanceOptions = {}): void {
+  const steps = advanceSteps(film, law, until_s, options);
+  while (steps.next().done !== true);
+}
+
+/**
+ * As `advanceFilm`, in pieces: after each, the block of cells that it changed is given out and the caller
+ * may leave off for a while. Only when it has ended is the film whole at its time.
+ */
+export function* advanceSteps(film: LivingFilm, law: FilmLaw, until_s: number, options: AdvanceOptions = {}): Generator<CellBlock, void> {
   const scale = options.stepScale ?? 1;
   const running = tilesDownhillFirst(film, law);
   while (film.time_s < until_s) {
     if (options.shouldStop?.() === true) throw new CrosscoatError('cancelled', 'advanceFilm: stopped on request; the film is part way, throw it away');
     const from_s = film.time_s;
     film.time_s = Math.min(until_s, nextEvent_s(film, from_s, scale));
-    visitDueTiles(film, law, scale);
-    runDownhill(film, law, running, film.time_s - from_s);
+    yield* visitDueTiles(film, law, scale);
+    yield* runDownhill(film, law, running, film.time_s - from_s);
   }
 }
 
@@ -64,7 +73,7 @@ function nextEvent_s(film: LivingFilm, from_s: number, scale: number): number {
   return Math.max(next_s, from_s + FRESH_STEP_S * scale);
 }
 
-function visitDueTiles(film: LivingFilm, law: FilmLaw, scale: number): void {
+function* visitDueTiles(film: LivingFilm, law: FilmLaw, scale: number): Generator<CellBlock, void> {
   const { tiles, time_s } = film;
   for (let tile = 0; tile < tiles.due_s.length; tile++) {
     const isRunning = moves(film, tiles.wave_m_s[tile] as number);
@@ -73,6 +82,7 @@ function visitDueTiles(film: LivingFilm, law: FilmLaw, scale: number): void {
     const age_s = time_s - (tiles.wettedAt_s[tile] as number);
     const step_s = scale * Math.min(LONGEST_STEP_S, Math.max(FRESH_STEP_S, STEP_SHARE * age_s));
     tiles.due_s[tile] = time_s + step_s;
+    yield blockOf(film, tile);
   }
 }
 
@@ -128,7 +138,7 @@ function tilesDownhillFirst(film: LivingFilm, law: FilmLaw): number[] {
  * Lets the running tiles flow for a step, in as many sub-steps as the fastest asks for. The tiles next
  * downhill take part from the first one: they are brought forward and count as freshly wetted.
  */
-function runDownhill(film: LivingFilm, law: FilmLaw, order: readonly number[], step_s: number): void {
+function* runDownhill(film: LivingFilm, law: FilmLaw, order: readonly number[], step_s: number): Generator<CellBlock, void> {
   const { tiles } = film;
   const running = order.filter((tile) => moves(film, tiles.wave_m_s[tile] as number));
   if (running.length === 0) return;
@@ -139,7 +149,11 @@ function runDownhill(film: LivingFilm, law: FilmLaw, order: readonly number[], s
     const fastest = taking.reduce((most, tile) => Math.max(most, tiles.wave_m_s[tile] as number), 0);
     if (fastest === 0) return;
     const sub_s = Math.min(rest_s, flowLimit_s(film, law, fastest));
-    for (const tile of taking) tiles.wave_m_s[tile] = flowBlock(film, law, blockOf(film, tile), sub_s);
+    for (const tile of taking) {
+      const block = blockOf(film, tile);
+      tiles.wave_m_s[tile] = flowBlock(film, law, block, sub_s);
+      yield block;
+    }
     rest_s -= sub_s;
   }
 }
