@@ -1,16 +1,9 @@
-import * as v from 'valibot';
-import { CrosscoatError, type Place, type Warning } from '../base/errors.ts';
-import { findJsonFault } from './jsonFault.ts';
-import { problemsOfIssues, valueWords, type Problem } from './problems.ts';
+import type { Warning } from '../base/errors.ts';
+import { valueWords, type Problem } from './problems.ts';
+import { fitted, MOST_PROBLEMS, problemsError, readJson } from './readFile.ts';
 import { referenceProblems } from './references.ts';
 import { JobSchema, type Job } from './schema.ts';
 import { addedSince, cameAfter, fileWords, upgradeJob } from './upgrade.ts';
-
-/** Longest text of a job file, letters: an hour of recorded strokes is about a third of it. */
-const LONGEST_TEXT = 64e6;
-
-/** Problems named in one error; the rest are counted. */
-const MOST_PROBLEMS = 10;
 
 /** A job and what had to be assumed while reading it. */
 export interface ParsedJob {
@@ -27,43 +20,12 @@ export interface ParsedJob {
  * error for up to ten problems, each with its JSON pointer, value, limit and advice).
  */
 export function parseJob(input: unknown, file?: string): ParsedJob {
-  const { job: stated, version } = upgradeJob(typeof input === 'string' ? readJson(input, file) : input, file);
-  const result = v.safeParse(JobSchema, stated, { abortPipeEarly: true });
-  if (!result.success) throw problemsError(problemsOfIssues(result.issues), file);
-  const problems = referenceProblems(result.output);
-  if (problems.length > 0) throw problemsError(problems, file);
-  return { job: result.output, warnings: defaultWarnings(stated, result.output, version) };
-}
-
-function readJson(text: string, file: string | undefined): unknown {
-  const place: Place = file === undefined ? {} : { file };
-  if (text.length > LONGEST_TEXT) {
-    throw new CrosscoatError('limit', `${fileWords(file)} is ${(text.length / 1e6).toFixed(1)} million letters long, more than ${LONGEST_TEXT / 1e6} million; shorten the recordings, or give them as a file of their own`, place);
-  }
-  // Editors on one system put a byte order mark first; RFC 8259 lets a reader skip it.
-  const plain = text.startsWith('\ufeff') ? text.slice(1) : text;
-  try {
-    return JSON.parse(plain) as unknown;
-  } catch {
-    const fault = findJsonFault(plain);
-    if (fault === null) throw new CrosscoatError('not-json', `${fileWords(file)} is not JSON; save it again`, place);
-    const { row, column } = fault;
-    throw new CrosscoatError('not-json', `${fileWords(file)} is not JSON: in row ${row}, column ${column}, ${fault.text}; mend it there`, {
-      ...place,
-      row,
-      column: String(column),
-    });
-  }
-}
-
-function problemsError(problems: readonly Problem[], file: string | undefined): CrosscoatError {
-  const first = problems[0] as Problem;
-  const place: Place = { pointer: first.pointer, ...(file === undefined ? {} : { file }) };
-  if (problems.length === 1) return new CrosscoatError('schema', `${fileWords(file)}: ${first.text}`, place);
-  const lines = problems.slice(0, MOST_PROBLEMS).map((problem) => `  ${problem.text}`);
-  const more = problems.length - lines.length;
-  if (more > 0) lines.push(`  and ${more} more`);
-  return new CrosscoatError('schema', `${fileWords(file)}: ${problems.length} problems\n${lines.join('\n')}`, place);
+  const head = { words: fileWords(file), file };
+  const { job: stated, version } = upgradeJob(typeof input === 'string' ? readJson(input, head) : input, file);
+  const job = fitted(JobSchema, stated, head);
+  const problems = referenceProblems(job);
+  if (problems.length > 0) throw problemsError(problems, head);
+  return { job, warnings: defaultWarnings(stated, job, version) };
 }
 
 /** Lists that are empty by default add nothing that a reader should check. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
 
 /** Version of the job file that this build writes. Older versions are upgraded on reading. */
-export const SCHEMA_VERSION = 2;
+export const SCHEMA_VERSION = 3;
 
 /** Longest text of one recording, letters. */
 export const LONGEST_RECORDING = 64e6;
@@ -208,14 +208,35 @@ const PlanSchema = record(
   'how the strokes are meant to run',
 );
 
-const HandSchema = record(
-  {
-    kind: oneOf(
-      ['steady', 'practised', 'beginner'],
-      'steady lays the plan exactly; the others wander by a stated amount',
-    ),
-  },
-  'the hand that follows the plan',
+const HANDS = [
+  record(
+    {
+      kind: oneOf(
+        ['steady', 'practised', 'beginner'],
+        'steady lays the plan exactly; the others wander by a stated amount',
+      ),
+    },
+    'a usual hand',
+  ),
+  record(
+    {
+      kind: v.literal('own'),
+      name: text(200, 'whose hand it is'),
+      distance_mm: number(0, 500, 'largest error of the distance from gun to panel, mm'),
+      across_mm: number(0, 500, 'largest error of the aim, square to the travel, mm'),
+      speed_percent: number(0, 89, 'largest error of the speed, share of the plan\'s, %'),
+      pitch_deg: number(0, 60, 'largest error of the angle along the fan, degrees'),
+      yaw_deg: number(0, 60, 'largest error of the angle along the travel, degrees'),
+      trigger_ms: number(0, 1000, 'trigger early or late by at most this, ms'),
+      correlation_s: number(0.1, 60, 'how long an error lasts before another takes its place, s'),
+    },
+    'a hand as measured: how far it strays at most',
+  ),
+] as const;
+
+const HandSchema = v.pipe(
+  v.variant('kind', HANDS, 'give the kind "steady", "practised", "beginner" or "own"'),
+  v.description('the hand that follows the plan'),
 );
 
 const CoatSchema = record(
@@ -335,6 +356,10 @@ export type MixSpec = Job['mixes'][number];
 export type SetUpSpec = Job['setUps'][number];
 /** One coat: its panel, set-up, target, plan and hand. */
 export type CoatSpec = Job['coats'][number];
+/** The hand that follows a coat's plan: one of the usual ones by its word, or a measured one. */
+export type HandSpec = CoatSpec['hand'];
+/** A measured hand, by its largest errors. */
+export type OwnHandSpec = Extract<HandSpec, { readonly kind: 'own' }>;
 /** How a coat's strokes are meant to run. */
 export type PlanSpec = CoatSpec['plan'];
 /** The film that a coat should have, with its limits. */

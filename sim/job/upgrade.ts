@@ -7,7 +7,7 @@ interface Upgrade {
   readonly apply: (old: Readonly<Record<string, unknown>>) => Record<string, unknown>;
   /** Values that the next version asks for and this one could not state: as pointers, `*` for any index. */
   readonly added: readonly string[];
-  /** The same in words. */
+  /** The same in words; empty where there are none. */
   readonly addedWords: string;
 }
 
@@ -20,6 +20,8 @@ const UPGRADES: Readonly<Record<number, Upgrade>> = {
     added: ['/air', '/mixes', '/part/panels/*/backing', '/setUps/*/capPressure_kPa', '/setUps/*/drops/atViscosity_mPa_s'],
     addedWords: 'the air of the room, what lies under the film, cap pressure and the viscosity behind the drop size',
   },
+  // Version 3 knows a measured hand beside the three words. It asks for nothing new.
+  2: { apply: (old) => ({ ...old, schemaVersion: 3 }), added: [], addedWords: '' },
 };
 
 /** A job file in this build's version, and the version it was written in. */
@@ -63,7 +65,7 @@ export function cameAfter(version: number, pointer: string): boolean {
 
 /** What came after `version`, in words. */
 export function addedSince(version: number): string {
-  return upgradesFrom(version).map(({ addedWords }) => addedWords).join(', ');
+  return upgradesFrom(version).map(({ addedWords }) => addedWords).filter((words) => words !== '').join(', ');
 }
 
 function upgradesFrom(version: number): readonly Upgrade[] {

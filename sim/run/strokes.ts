@@ -1,5 +1,5 @@
 import type { Warning } from '../base/errors.ts';
-import { HAND_PRESETS, wander } from '../stroke/hand.ts';
+import { handOf, wander } from '../stroke/hand.ts';
 import { meantFromPlan } from '../stroke/meantFromPlan.ts';
 import { measureStrokes } from '../stroke/measure.ts';
 import type { Path } from '../stroke/path.ts';
@@ -35,8 +35,7 @@ export function planOf({ panel, setUp }: CoatSetting, plan: StrokePlan): Planned
 
 /** A plan as the coat's hand lays it; a steady hand lays the plan itself. */
 export function byHand({ coat, job }: CoatSetting, planned: Planned): Planned {
-  if (coat.hand.kind === 'steady') return planned;
-  return wander(planned, HAND_PRESETS[coat.hand.kind], job.seed);
+  return wander(planned, handOf(coat.hand), job.seed);
 }
 
 function measured(

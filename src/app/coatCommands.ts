@@ -1,4 +1,4 @@
-import { WAIT_MIN, type Change, type CoatSpec, type PlanSpec } from '../../sim/index.ts';
+import { WAIT_MIN, type Change, type CoatSpec, type OwnHandSpec, type PlanSpec } from '../../sim/index.ts';
 import { changeJob, coat, coatIndex } from './document.ts';
 import { withValueAt, type JobPath } from './path.ts';
 import { state } from './state.ts';
@@ -32,6 +32,13 @@ export function coatsBeneath(coats: readonly CoatSpec[], upper: CoatSpec): CoatS
     return false;
   };
   return coats.filter((each) => each.panel === upper.panel && !restsOnUpper(each.id));
+}
+
+/** Lets a measured hand follow the plan of a coat, in hand or not; undoable as one step. */
+export function useOwnHand(coatId: string, hand: OwnHandSpec): void {
+  const job = state.job.peek();
+  const index = job.coats.findIndex(({ id }) => id === coatId);
+  if (index >= 0) changeJob('Own hand', withValueAt(job, ['coats', index, 'hand'], { ...hand }));
 }
 
 /** Lays the coat in hand by a recording, or by its plan where `id` is empty. */

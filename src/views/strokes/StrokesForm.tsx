@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { shown } from '../../../sim/index.ts';
+import { shown, shownPercent, type HandSpec } from '../../../sim/index.ts';
 import { setInCoat } from '../../app/coatCommands.ts';
 import { coat, coatIndex, setUp } from '../../app/document.ts';
 import { state } from '../../app/state.ts';
@@ -59,9 +59,12 @@ export function StrokesForm(): JSX.Element {
             id="hand"
             label="Hand"
             value={spec.hand.kind}
-            options={HANDS}
-            choose={(kind) => setInCoat('Hand', ['hand', 'kind'], kind)}
-            hint={spec.hand.kind === 'steady' ? 'No hand is that steady; try the others to see the slack.' : 'Wanders in speed, distance, aim and angle; the seed fixes how.'}
+            options={handOptions(spec.hand)}
+            choose={(kind) => {
+              // An own hand comes from its own sessions, and is in the list only where the coat has it already.
+              if (kind !== 'own') setInCoat('Hand', ['hand'], { kind });
+            }}
+            hint={handHint(spec.hand)}
           />
           {spec.hand.kind === 'steady' ? null : <NumberField path={['seed']} label="Seed" hint="Another seed is another day." />}
         </>
@@ -69,6 +72,18 @@ export function StrokesForm(): JSX.Element {
       <TargetFields />
     </form>
   );
+}
+
+/** The usual hands, and the coat's own where it has one. */
+function handOptions(hand: HandSpec): readonly (readonly [HandSpec['kind'], string])[] {
+  return hand.kind === 'own' ? [...HANDS, ['own', `${hand.name}: as measured`]] : HANDS;
+}
+
+function handHint(hand: HandSpec): string {
+  if (hand.kind === 'steady') return 'No hand is that steady; try the others to see the slack.';
+  if (hand.kind !== 'own') return 'Wanders in speed, distance, aim and angle; the seed fixes how.';
+  const length = (mm: number): string => shown(mm / 1000, 'length', state.units.value);
+  return `Wanders by up to ${length(hand.distance_mm)} in distance, ${length(hand.across_mm)} in aim and ${shownPercent(hand.speed_percent / 100)} in speed; the seed fixes how. Undo brings it back after another choice.`;
 }
 
 /** The overlap as a length, and the step from stroke to stroke. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { chooseOver, coatsBeneath, withPlanChange } from '../../../src/app/coatCommands.ts';
+import { chooseOver, coatsBeneath, useOwnHand, withPlanChange } from '../../../src/app/coatCommands.ts';
 import { undo } from '../../../src/app/document.ts';
 import { state } from '../../../src/app/state.ts';
 import { demoJob } from '../../../sim/job/demo.ts';
-import type { CoatSpec } from '../../../sim/job/schema.ts';
+import type { CoatSpec, OwnHandSpec } from '../../../sim/job/schema.ts';
 
 const { plan } = demoJob().coats[0] as CoatSpec;
 
@@ -14,6 +14,32 @@ it('puts a tried change into the plan in the file\'s units and leaves the rest',
 
 it('leaves the plan as it is where nothing changes', () => {
   expect(withPlanChange(plan, { kind: 'plan' })).toEqual(plan);
+});
+
+describe('an own hand', () => {
+  const own: OwnHandSpec = { kind: 'own', name: 'Left hand', distance_mm: 18, across_mm: 9, speed_percent: 14, pitch_deg: 4, yaw_deg: 6, trigger_ms: 60, correlation_s: 1.3 };
+
+  it('is taken up by the coat named, in one step that undo takes back whole', () => {
+    const job = demoJob();
+    state.job.value = job;
+    state.coatId.value = 'planned';
+    state.past.value = [];
+    useOwnHand('by-hand', own);
+    const hands = (): unknown[] => state.job.value.coats.map(({ hand }) => hand);
+    expect(hands()).toEqual(job.coats.map(({ id, hand }) => (id === 'by-hand' ? own : hand)));
+    expect(state.past.value.map(({ label }) => label)).toEqual(['Own hand']);
+    undo();
+    expect(state.job.value).toBe(job);
+  });
+
+  it('changes nothing for a coat that is gone', () => {
+    const job = demoJob();
+    state.job.value = job;
+    state.past.value = [];
+    useOwnHand('gone', own);
+    expect(state.job.value).toBe(job);
+    expect(state.past.value).toEqual([]);
+  });
 });
 
 describe('the coat beneath', () => {

@@ -23,9 +23,9 @@ const schema = (name: string, pointer: string, ...words: string[]): BadJob => ({
 const crossed = (name: string, pointer: string, ...words: string[]): BadJob => ({ ...schema(name, pointer, ...words), inJsonSchema: false });
 
 const BAD_JOBS: readonly BadJob[] = [
-  { name: 'not-an-object', code: 'schema', words: ['a list of 2, not a job', '{"schemaVersion": 2'], inJsonSchema: true },
-  { name: 'no-version', code: 'version', pointer: '/schemaVersion', words: ['no schemaVersion', 'add "schemaVersion": 2'], inJsonSchema: true },
-  { name: 'newer-version', code: 'version', pointer: '/schemaVersion', words: ['made by a newer Crosscoat', 'schemaVersion 3', 'update'], inJsonSchema: true },
+  { name: 'not-an-object', code: 'schema', words: ['a list of 2, not a job', '{"schemaVersion": 3'], inJsonSchema: true },
+  { name: 'no-version', code: 'version', pointer: '/schemaVersion', words: ['no schemaVersion', 'add "schemaVersion": 3'], inJsonSchema: true },
+  { name: 'newer-version', code: 'version', pointer: '/schemaVersion', words: ['made by a newer Crosscoat', 'schemaVersion 4', 'update'], inJsonSchema: true },
   { name: 'version-text', code: 'version', pointer: '/schemaVersion', words: ['"1" is not a whole number'], inJsonSchema: true },
   schema('missing-key', '/seed', '/seed is missing; give a whole number from 0 to 4294967295'),
   schema('unknown-key', '/coats/0/plan/overlap_percent', 'overlap_pct is not a known key; did you mean "overlap_percent"?'),
@@ -38,6 +38,10 @@ const BAD_JOBS: readonly BadJob[] = [
   schema('id-with-space', '/setUps/0/id', '= "my gun": give an id of 1 to 64 letters'),
   schema('family-unknown', '/setUps/0/fan/profile/family', '= "square": give the family "double-beta"'),
   schema('word-unknown', '/coats/0/target/film', '= "damp": give "wet" or "dry"'),
+  schema('hand-unknown', '/coats/0/hand/kind', '= "shaky": give the kind "steady", "practised", "beginner" or "own"'),
+  schema('hand-own-short', '/coats/0/hand/across_mm', 'is missing; give a number from 0 to 500 (largest error of the aim, square to the travel, mm)'),
+  schema('hand-own-wild', '/coats/0/hand/speed_percent', '= 90: give a number from 0 to 89'),
+  schema('hand-word-amount', '/coats/0/hand/distance_mm', 'distance_mm is not a known key; known here: kind'),
   schema('no-coats', '/coats', 'a list of 0: give a list of 1 to 500'),
   schema('backing-unknown', '/part/panels/0/backing', '= "steel": give "open-cloth" or "thin-sheet" or "thick-board"'),
   schema('air-too-wet', '/air/humidity_percent', '= 101: give a number from 0 to 100 (relative humidity, %)'),
@@ -83,7 +87,7 @@ describe('parseJob on a bad file', () => {
   });
 
   it('has a row in the table for every fixture that a job reader can judge', () => {
-    const judgedElsewhere = /^(?:good|good-mix|version-\d+|not-json-.*|outline-.*|hole-.*|holes-.*)\.json$/;
+    const judgedElsewhere = /^(?:good|good-mix|good-own-hand|version-\d+|not-json-.*|outline-.*|hole-.*|holes-.*)\.json$/;
     const files = readdirSync(new URL('../../fixtures/jobs/', import.meta.url)).filter((file) => !judgedElsewhere.test(file));
     expect(files.sort()).toEqual(BAD_JOBS.map(({ name }) => `${name}.json`).sort());
   });
@@ -181,7 +185,7 @@ describe('jobJsonSchema', () => {
   });
 
   it('accepts the demo job and the good fixtures, as parseJob does', () => {
-    for (const job of [demoJob(), ...['good', 'good-mix'].map((name) => JSON.parse(jobText(name)) as unknown)]) {
+    for (const job of [demoJob(), ...['good', 'good-mix', 'good-own-hand'].map((name) => JSON.parse(jobText(name)) as unknown)]) {
       expect(validate(job), JSON.stringify(validate.errors)).toBe(true);
       expect(parseJob(job).warnings).toEqual([]);
     }

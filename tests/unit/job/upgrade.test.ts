@@ -6,7 +6,10 @@ import { runJob } from '../../../sim/run/runJob.ts';
 import { jobText, thrownBy } from './fixtures.ts';
 
 /** Every version that was ever written, and what its file says in this build's words. */
-const OLDER = [{ version: 1, same: 'version-2' }] as const;
+const OLDER = [
+  { version: 1, same: 'version-3' },
+  { version: 2, same: 'version-3' },
+] as const;
 
 describe('a job file of an older version', () => {
   it('is kept as a fixture for every version', () => {
@@ -31,6 +34,10 @@ describe('a job file of an older version', () => {
         place: { pointer: '/schemaVersion' },
       },
     ]);
+  });
+
+  it('of version 2 says nothing, since version 3 asks for nothing new', () => {
+    expect(parseJob(jobText('version-2')).warnings).toEqual([]);
   });
 
   it('still names what it could have stated and did not', () => {

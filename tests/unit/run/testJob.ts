@@ -1,5 +1,5 @@
 import { USUAL_AIR } from '../../../sim/job/defaults.ts';
-import type { CoatSpec, Job, PlanSpec, SetUpSpec, TargetSpec } from '../../../sim/job/schema.ts';
+import { SCHEMA_VERSION, type CoatSpec, type Job, type PlanSpec, type SetUpSpec, type TargetSpec } from '../../../sim/job/schema.ts';
 import { settleCoat } from '../../../sim/run/settle.ts';
 import type { CoatSetting } from '../../../sim/run/result.ts';
 
@@ -53,7 +53,7 @@ export interface JobParts {
 /** A job of one coat, `coat`, on a rectangle of 700 × 500 mm: five strokes, 125 mm apart, on y = 0, 125 … 500. */
 export function testJob(parts: JobParts = {}): Job {
   return {
-    schemaVersion: 2,
+    schemaVersion: SCHEMA_VERSION,
     name: 'Test',
     seed: 7,
     cell_mm: parts.cell_mm ?? 4,
