@@ -140,3 +140,34 @@ export { judgedAt, runDemonstration, runSide, sidesOf, type DemonstrationOptions
 export type * from './report/reportedDemonstration.ts';
 export * from './report/demonstrationText.ts';
 export * from './report/demonstrationJson.ts';
+
+export * from './report/measureWords.ts';
+
+export { MEASURES, MORE_IS_BETTER, type Measure } from './job/measures.ts';
+export { parseRubric, RUBRIC_VERSION, USUAL_RUBRIC, type RubricRowSpec, type RubricSpec } from './job/rubric.ts';
+export { parseSession, serialiseSession, SESSION_VERSION, type SessionSpec, type TaskSpec } from './job/session.ts';
+export type { HandSample, Wander } from './stroke/handStatistics.ts';
+export type { StrokeTrace } from './stroke/traces.ts';
+export type { Rubric, Score, ScoreRow, SessionFigures } from './verdict/score.ts';
+export { debriefSession, markAgain, type Debrief, type DebriefOptions } from './run/practice/debrief.ts';
+export { whatIf, WHAT_IFS } from './run/practice/whatIf.ts';
+export type * from './report/reportedDebrief.ts';
+export * from './report/debriefText.ts';
+export * from './report/debriefJson.ts';
+
+export { numberCell, textCell } from './report/csvCell.ts';
+export { pooledHand } from './stroke/handStatistics.ts';
+export { rubricFromSpec } from './verdict/score.ts';
+export type { HandSpec, OwnHandSpec } from './job/schema.ts';
+export { handSample, triggerWander } from './stroke/handStatistics.ts';
+export { ownHand, ownHandSpec } from './stroke/ownHand.ts';
+export { wanderNoise } from './base/noise.ts';
+export { LiveSpray } from './run/practice/liveSpray.ts';
+export { emptyShownFilm, writeShown, type LiveValue, type ShownFilm } from './run/practice/liveView.ts';
+export { filmBeneath } from './run/coatLife.ts';
+export { PathBuilder } from './stroke/pathBuilder.ts';
+export { handNow, type HandNow } from './stroke/handNow.ts';
+export { courseOf } from './stroke/course.ts';
+export { taskOf, type Drill } from './run/drills/drill.ts';
+export { drillById, DRILLS } from './run/drills/drills.ts';
+export { ownDrill } from './run/drills/ownDrill.ts';

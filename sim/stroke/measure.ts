@@ -1,14 +1,15 @@
 import { checkRange } from '../base/check.ts';
 import type { Panel } from '../panel/panel.ts';
-import { type Lateral, lateralOf } from './lateral.ts';
+import { courseOf, type Course } from './course.ts';
+import type { Lateral } from './lateral.ts';
 import { median } from './median.ts';
 import { neighbourOf, overlapBetween } from './overlap.ts';
 import type { Path } from './path.ts';
 import { findStops } from './stops.ts';
 import { type Span, stripSpans, turnPanel } from './strip.ts';
 import type { Stroke, StrokeMeasures } from './stroke.ts';
-import { fitLine, type StrokeLine } from './strokeLine.ts';
-import { smoothTrack, type Track } from './track.ts';
+import type { StrokeLine } from './strokeLine.ts';
+import type { Track } from './track.ts';
 
 /** What technique is measured from. */
 export interface MeasuredSession {
@@ -19,12 +20,6 @@ export interface MeasuredSession {
   readonly fanWidthPerDistance: number;
   /** From trigger to fluid, both ways. */
   readonly triggerLag_s: number;
-}
-
-/** A stroke's fluid-on stretch, smoothed. */
-interface Course {
-  readonly track: Track;
-  readonly lateral: Lateral;
 }
 
 /** Share of the pitch over the full fan where no overlap is known: half, as common practice has it. */
@@ -68,14 +63,6 @@ export function measureStrokes(session: MeasuredSession): StrokeMeasures[] {
       stops: findStops(track),
     };
   });
-}
-
-function courseOf(path: Path, stroke: Stroke, lag_s: number): Course {
-  const pull_s = path.t_s[stroke.firstRow] as number;
-  const close_s = Math.min(path.t_s[path.count - 1] as number, (path.t_s[stroke.lastRow] as number) + lag_s);
-  // A path that ends before the fluid comes leaves only the trigger's own time to measure.
-  const track = smoothTrack(path, pull_s + lag_s < close_s ? pull_s + lag_s : pull_s, close_s);
-  return { track, lateral: lateralOf(track, fitLine(track)) };
 }
 
 type Travel = Pick<StrokeMeasures, 'start_s' | 'duration_s' | 'start_m' | 'end_m' | 'length_m' | 'direction_rad' | 'speed' | 'distance' | 'tilt'>;

@@ -51,11 +51,9 @@ export function overlapBetween(lateral: Lateral, other: Lateral, neighbour: numb
     const along = lateral.line.from_m + (bin + 0.5) * lateral.binSize_m;
     if (along < within_m[0] || along > within_m[1]) continue;
     const [x, y] = placeOfBin(lateral, bin);
-    const beside = besideOther(other, x, y);
-    if (beside === null) continue;
-    const width_m = (fanWidthPerDistance * ((lateral.slant_m[bin] as number) + beside.slant_m)) / 2;
-    const length_m = width_m - beside.gap_m;
-    const fraction = length_m / width_m;
+    const lap = overlapAtPlace(other, x, y, lateral.slant_m[bin] as number, fanWidthPerDistance);
+    if (lap === null) continue;
+    const { length_m, fraction } = lap;
     bins++;
     sumFraction += fraction;
     sum_m += length_m;
@@ -73,6 +71,15 @@ export function overlapBetween(lateral: Lateral, other: Lateral, neighbour: numb
     worst_m: worst.length_m,
     worstAt_m: placeOfBin(lateral, worst.bin),
   };
+}
+
+/** How far a stroke at a place laps another: the length and its share of the fan's width; null beyond the other's ends. */
+export function overlapAtPlace(other: Lateral, x_m: number, y_m: number, slant_m: number, fanWidthPerDistance: number): { readonly length_m: number; readonly fraction: number } | null {
+  const beside = besideOther(other, x_m, y_m);
+  if (beside === null) return null;
+  const width_m = (fanWidthPerDistance * (slant_m + beside.slant_m)) / 2;
+  const length_m = width_m - beside.gap_m;
+  return { length_m, fraction: length_m / width_m };
 }
 
 function besideOther(other: Lateral, x_m: number, y_m: number): { readonly gap_m: number; readonly slant_m: number } | null {

@@ -27,6 +27,11 @@ export class PathBuilder {
     return this.rows === 0 ? -Infinity : (this.column(0)[this.rows - 1] as number);
   }
 
+  /** Time of the first row, Infinity before there is one. */
+  get firstTime_s(): number {
+    return this.rows === 0 ? Infinity : (this.column(0)[0] as number);
+  }
+
   /** Foot of the nozzle in the last row, null before the first. */
   get lastPlace_m(): readonly [number, number] | null {
     return this.rows === 0 ? null : [this.column(1)[this.rows - 1] as number, this.column(2)[this.rows - 1] as number];
@@ -50,6 +55,14 @@ export class PathBuilder {
     this.column(7)[row] = trigger;
   }
 
+  /** Rows from the last one at or before `t_s` (or the first) to the last, copied. */
+  since(t_s: number): Path {
+    const times = this.column(0);
+    let first = this.rows - 1;
+    while (first > 0 && (times[first] as number) > t_s) first--;
+    return this.rowsFrom(Math.max(0, first));
+  }
+
   /** Whether a pose is that of the last row, whatever its time. */
   endsWith(x_m: number, y_m: number, z_m: number, fan_rad: number, pitch_rad: number, yaw_rad: number, trigger: number): boolean {
     const pose = [x_m, y_m, z_m, fan_rad, pitch_rad, yaw_rad, trigger];
@@ -58,9 +71,13 @@ export class PathBuilder {
 
   /** The rows written so far, copied to their own length. */
   build(): Path {
-    const copy = (i: number) => this.column(i).slice(0, this.rows);
+    return this.rowsFrom(0);
+  }
+
+  private rowsFrom(first: number): Path {
+    const copy = (i: number) => this.column(i).slice(first, this.rows);
     return {
-      count: this.rows,
+      count: this.rows - first,
       t_s: copy(0),
       x_m: copy(1),
       y_m: copy(2),
@@ -68,7 +85,7 @@ export class PathBuilder {
       fan_rad: copy(4),
       pitch_rad: copy(5),
       yaw_rad: copy(6),
-      trigger: Float32Array.from(this.column(7).subarray(0, this.rows)),
+      trigger: Float32Array.from(this.column(7).subarray(first, this.rows)),
     };
   }
 

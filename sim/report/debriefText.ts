@@ -1,0 +1,204 @@
+import type { Cause, Fault, FaultKind, FilmFigures, Zone } from '../verdict/verdict.ts';
+import { MEASURE_WORDS, shownMeasure } from './measureWords.ts';
+import { panelPlace } from './panelPlace.ts';
+import type { OtherFilm, ReportedDebrief, ReportedWhatIf, WhatIfHabit } from './reportedDebrief.ts';
+import { wrapped } from './textLines.ts';
+import { textTable } from './textTable.ts';
+import { strokesTable } from './strokesTable.ts';
+import { shown, shownAngle, shownPercent, shownTime, type UnitSystem } from './units.ts';
+import { FAULT_WORDS, capitalised, listed, strokeWords } from './words.ts';
+
+/** A share of the panel inside the limits that moved by less than this is as it was. */
+const SAME_SHARE = 0.005;
+
+/** What each question corrects, as the beginning of a sentence. */
+export const WHAT_IF_WORDS: Readonly<Record<WhatIfHabit, string>> = {
+  'even-speed': 'At an even speed, without stops',
+  'no-arc': 'With the gun square all along, no arc',
+  'even-distance': 'At one distance',
+  'right-overlap': 'With the overlap that was meant',
+  'trigger-past-edge': 'With the trigger worked outside the edge',
+};
+
+/** The one sentence that matters most: what the hand did, where, and what it cost. */
+export function chiefSentence(debrief: ReportedDebrief, system: UnitSystem): string {
+  const { chief } = debrief;
+  switch (chief.kind) {
+    case 'nothing':
+      return 'The trigger was never held for long enough to lay a stroke: there is nothing to judge yet.';
+    case 'met':
+      return `All that this task asks for is met. ${planText(debrief)}`;
+    case 'measure': {
+      const { measure, value, limit } = chief.row;
+      const { title, means } = MEASURE_WORDS[measure];
+      const where = chief.stroke === null ? '' : `, most in stroke ${chief.stroke + 1}`;
+      return value === null
+        ? `${title} cannot be judged: nothing that was sprayed shows it (${means}).`
+        : `${title} first: ${shownMeasure(measure, value, system)} against a limit of ${shownMeasure(measure, limit, system)}${where} (${means}).`;
+    }
+    case 'fault':
+      return faultSentence(debrief, chief.fault, chief.run, system);
+  }
+}
+
+function planText({ sprayed, planned }: ReportedDebrief): string {
+  return `${shownPercent(sprayed.inTargetFraction)} of the panel is inside the limits, ${shownPercent(planned.inTargetFraction)} as planned.`;
+}
+
+/** `Your strokes 4 to 9 slowed to 0.18 m/s at the right edge: 62 % too much film there, and a run began at 41 s.` */
+function faultSentence(debrief: ReportedDebrief, fault: Fault, run: Zone | null, system: UnitSystem): string {
+  const [worst] = fault.zones;
+  const { panel } = debrief.coat.setting;
+  const place = worst === undefined ? '' : ` ${panelPlace(worst.at_m, panel)}`;
+  const ran = run?.run === undefined ? '' : `, and a run began at ${shownTime(run.run.started_s)}`;
+  return `${handClause(fault.cause, system)}${place}: ${costText(fault, debrief, system)}${ran}.`;
+}
+
+/** What the hand did, from the cause that the model found. */
+function handClause(cause: Cause, system: UnitSystem): string {
+  const who = `Your ${rangeWords(cause.strokes)}`;
+  const { found, meant } = cause;
+  const against = (value: string): string => (Number.isFinite(meant) ? ` (${value} was meant)` : '');
+  switch (cause.kind) {
+    case 'stop':
+      return `${who} stood still for ${shownTime(found)} with the fluid on`;
+    case 'speed': {
+      const speed = (value: number): string => shown(value, 'speed', system);
+      return `${who} ${found < meant ? 'slowed' : 'sped up'} to ${speed(found)}${against(speed(meant))}`;
+    }
+    case 'distance': {
+      const length = (value: number): string => shown(value, 'length', system);
+      return `${who} ${found < meant ? 'came in' : 'drifted out'} to ${length(found)}${against(length(meant))}`;
+    }
+    case 'angle':
+      return `${who} swung to ${shownAngle(found)} off square`;
+    case 'overlap':
+      return `${who} lapped the one beside by ${shownPercent(found)}${against(shownPercent(meant))}`;
+    case 'trigger':
+      return `${who} worked the trigger ${shown(Math.abs(found), 'length', system)} ${found < 0 ? 'inside' : 'outside'} the edge`;
+    case 'edge':
+      return `${who} left the line along the edge`;
+    case 'missing-stroke':
+      return `${capitalised(rangeWords(cause.strokes))} of the plan ${cause.strokes.length === 1 ? 'was' : 'were'} not sprayed${found > 0 ? ' all along' : ''}`;
+    case 'plan-edge':
+    case 'plan-lead':
+    case 'plan-overlap':
+    case 'plan-film':
+    case 'plan-distance':
+    case 'plan-speed':
+    case 'set-up':
+    case 'fluid':
+    case 'thinner':
+    case 'solvent':
+    case 'air':
+    case 'wait':
+    case 'unknown':
+      return 'The film was at fault';
+  }
+}
+
+/** What the fault costs at its worst place. */
+function costText({ kind, zones, area_m2 }: Fault, { coat }: ReportedDebrief, system: UnitSystem): string {
+  const { target } = coat.setting;
+  const [worst] = zones;
+  if (worst === undefined) return FAULT_WORDS[kind];
+  const share = worst.worst / target.thickness_m;
+  const size = `over ${shown(area_m2, 'area', system)}`;
+  switch (kind) {
+    case 'heavy-spot':
+      return `${shownPercent(share - 1)} too much film there, ${size}`;
+    case 'thin-lap':
+    case 'holiday':
+      return `only ${shownPercent(share)} of the film there, ${size}`;
+    case 'dry-spray':
+      return `${shownPercent(worst.worst)} of the film arrived dry, ${size}`;
+    case 'run':
+    case 'orange-peel':
+    case 'dry-lap':
+    case 'blush':
+    case 'blister':
+    case 'pinhole':
+    case 'over-thick':
+      return `${FAULT_WORDS[kind]} ${size}`;
+  }
+}
+
+/** `strokes 4 to 9` where they follow each other, else as listed. */
+function rangeWords(strokes: readonly number[]): string {
+  const numbers = [...strokes].sort((a, b) => a - b);
+  const first = numbers[0];
+  const last = numbers.at(-1);
+  if (first === undefined || last === undefined || numbers.length < 3 || last - first !== numbers.length - 1) return strokeWords(strokes);
+  return `strokes ${first + 1} to ${last + 1}`;
+}
+
+/** The mark: total, whether the task is passed, and what is missed. */
+export function markSentence({ score }: ReportedDebrief, system: UnitSystem): string {
+  const total = Number.isFinite(score.total) ? `${Math.round(100 * score.total)} of 100` : 'no mark';
+  const missed = score.rows.filter(({ counts, isMet }) => counts && !isMet);
+  if (score.isPassed) return `${total}: passed.`;
+  if (missed.length === 0) return `${total}: not passed; the rubric leaves out what this task asks for.`;
+  return `${total}: not yet. Outside the limits: ${listed(missed.map(({ measure, value, limit }) => `${MEASURE_WORDS[measure].title.toLowerCase()} (${shownMeasure(measure, value, system)}, limit ${shownMeasure(measure, limit, system)})`))}.`;
+}
+
+/** What one habit cost: the same session without it. */
+export function whatIfSentence({ habit, strokes, other }: ReportedWhatIf, { sprayed }: ReportedDebrief, system: UnitSystem): string {
+  const head = WHAT_IF_WORDS[habit];
+  if (strokes === 0) return `${head}: your strokes are so already.`;
+  const gained = other.inTargetFraction - sprayed.inTargetFraction;
+  const inside = `${shownPercent(other.inTargetFraction)} of the panel inside the limits in place of ${shownPercent(sprayed.inTargetFraction)}`;
+  const even = `film varies by ${shownPercent(other.figures.cv)} in place of ${shownPercent(sprayed.figures.cv)}`;
+  const changes = areaChanges(sprayed, other, system);
+  const verdict = gained > SAME_SHARE ? 'this habit costs you film' : gained < -SAME_SHARE ? 'alone it would not help' : 'hardly a difference';
+  return `${head}: ${inside}, ${even}${changes.length === 0 ? '' : `; ${listed(changes)}`} (${verdict}).`;
+}
+
+/** Kinds of fault whose area moved by a tenth or more, and by a square centimetre. */
+function areaChanges(before: OtherFilm, after: OtherFilm, system: UnitSystem): string[] {
+  const kinds = [...new Set([...Object.keys(before.areas_m2), ...Object.keys(after.areas_m2)])] as FaultKind[];
+  return kinds.flatMap((kind) => {
+    const was = before.areas_m2[kind] ?? 0;
+    const is = after.areas_m2[kind] ?? 0;
+    if (Math.abs(is - was) < Math.max(1e-4, 0.1 * was)) return [];
+    if (is === 0) return [`no ${FAULT_WORDS[kind]}`];
+    return [`${FAULT_WORDS[kind]} over ${shown(is, 'area', system)} in place of ${shown(was, 'area', system)}`];
+  });
+}
+
+/** A debrief for a terminal: the sentence, the mark, what the plan would have given, questions, strokes. */
+export function debriefText(debrief: ReportedDebrief, whatIfs: readonly ReportedWhatIf[], system: UnitSystem): string {
+  const { score, coat, planned, sprayed } = debrief;
+  const rows = score.rows.map(({ measure, value, limit, mark, weight, isMet, counts }) => [
+    MEASURE_WORDS[measure].title,
+    shownMeasure(measure, value, system),
+    shownMeasure(measure, limit, system),
+    `${Math.round(100 * mark)}`,
+    String(weight),
+    counts ? (isMet ? 'met' : 'NOT MET') : '-',
+  ]);
+  return [
+    ...wrapped(chiefSentence(debrief, system)),
+    '',
+    ...wrapped(markSentence(debrief, system)),
+    '',
+    ...textTable([['measure', 'value', 'limit', 'mark', 'weight', 'asked'], ...rows]),
+    '',
+    ...textTable([
+      ['film', 'mean', 'varies', 'in target', 'paint', 'time'],
+      ['sprayed', ...filmRow(sprayed, system)],
+      ['planned', ...filmRow(planned, system)],
+    ]),
+    ...(whatIfs.length === 0 ? [] : ['', 'What if', ...whatIfs.flatMap((one) => wrapped(whatIfSentence(one, debrief, system)))]),
+    '',
+    ...strokesTable(coat.strokes.measures, system),
+    '',
+  ].join('\n');
+}
+
+function filmRow({ figures, inTargetFraction, account, duration_s }: OtherFilm, system: UnitSystem): string[] {
+  return [meanText(figures, system), shownPercent(figures.cv), shownPercent(inTargetFraction), shown(account.sprayed_m3, 'volume', system), shownTime(duration_s)];
+}
+
+function meanText({ mean_m }: FilmFigures, system: UnitSystem): string {
+  return shown(mean_m, 'film', system);
+}
