@@ -91,7 +91,7 @@ function shellFault({ from, to }: Import): string | null {
   if (here === 'cli' && there !== 'cli') return 'the command line imports no page';
   if (here !== 'cli' && there === 'cli') return 'a page imports no command line';
   if (here === 'canvas' && ['views', 'app', 'storage', 'worker'].includes(there)) return 'the canvas knows its scene only';
-  if (here === 'views' && there === 'canvas' && !to.endsWith('canvas/scene.ts')) return 'views reach the canvas through its scene';
+  if (here === 'views' && there === 'canvas' && !/canvas\/(spray\/)?\w*[sS]cene\.ts$/.test(to)) return 'views reach the canvas through its scene';
   if (here === 'charts' && ['views', 'app', 'canvas', 'worker', 'storage'].includes(there)) return 'charts are given their data';
   return null;
 }

@@ -1,6 +1,7 @@
 import { batch, type Signal } from '@preact/signals';
 import { parseJob } from '../../sim/index.ts';
 import { unpackJob } from '../storage/packJob.ts';
+import { prefsFrom } from './practicePrefs.ts';
 import { problemOf } from './problem.ts';
 import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
@@ -32,6 +33,7 @@ export function restore(kept: ReadonlyMap<string, unknown>): boolean {
       const value = kept.get(key);
       if (fits?.(value) === true) (state[key] as Signal<unknown>).value = value;
     }
+    state.practice.value = prefsFrom(kept.get('practice'));
     const stored = unpackJob(kept);
     if (stored === null) return false;
     try {

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { demoJob, type FieldKind, type Job, type MomentFieldKind, type UnitSystem } from '../../sim/index.ts';
+import { USUAL_PREFS, type PracticePrefs } from './practicePrefs.ts';
 import type { Problem } from './problem.ts';
 import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
 
@@ -50,6 +51,7 @@ export const state = {
   sections: signal<Readonly<Record<string, SectionLine>>>({}),
   /** Cautions that the reader has read and folded away once. */
   foldedCautions: signal<readonly string[]>([]),
+  practice: signal<PracticePrefs>(USUAL_PREFS),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
   replay: signal<ReplayReply | null>(null),

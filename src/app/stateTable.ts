@@ -17,6 +17,7 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   theme: 'browser',
   sections: 'browser',
   foldedCautions: 'browser',
+  practice: 'browser',
   film: 'nowhere',
   verdict: 'nowhere',
   replay: 'nowhere',

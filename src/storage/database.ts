@@ -1,12 +1,45 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import type { HandSample, Job, Score, SessionSpec, TaskSpec } from '../../sim/index.ts';
 
-/** One store of values by key; the state table says which keys there are. */
-interface Shelves extends DBSchema {
+/** A practice session with what it was worth when it was sprayed. */
+export interface KeptSession {
+  readonly session: SessionSpec;
+  readonly score: Score;
+  readonly hand: HandSample;
+  /** When it was put here, ISO 8601. */
+  readonly keptAt: string;
+}
+
+/** A kept session as a list shows it: without its job and its strokes, which may be long. */
+export interface ListedSession extends Omit<KeptSession, 'session'> {
+  readonly session: Omit<SessionSpec, 'job' | 'strokes'>;
+  /** Speed that the task asked for, which makes a length of a time. */
+  readonly plannedSpeed_m_s: number;
+}
+
+/** The session under way, so that a closed page loses no more than its last seconds. */
+export interface SessionDraft {
+  readonly task: TaskSpec;
+  readonly job: Job;
+  readonly trainee: string;
+  /** Recorded-stroke CSV so far. */
+  readonly strokes: string;
+}
+
+/** Every store of the browser's database. */
+export interface Stores extends DBSchema {
+  /** Values by key; the state table says which keys there are. */
   kept: { key: string; value: unknown };
+  sessions: { key: string; value: ListedSession };
+  /** The long parts of a session, by its id. */
+  sessionTexts: { key: string; value: Pick<SessionSpec, 'job' | 'strokes'> };
+  /** At most one, under `DRAFT_KEY`. */
+  drafts: { key: string; value: SessionDraft };
 }
 
 const DATABASE = 'crosscoat';
-const VERSION = 1;
+/** 1: `kept`. 2: sessions and drafts. */
+const VERSION = 2;
 
 /** A drawer of values that outlive the page. */
 export interface Shelf {
@@ -19,9 +52,7 @@ export interface Shelf {
 
 /** Opens the browser's database. Rejects where the browser refuses storage. */
 export async function openShelf(name = DATABASE): Promise<Shelf> {
-  const database = await openDB<Shelves>(name, VERSION, {
-    upgrade: (fresh) => void fresh.createObjectStore('kept'),
-  });
+  const database = await openDatabase(name);
   return {
     read: () => readAll(database),
     write: (values, removed = []) => writeAll(database, values, removed),
@@ -30,14 +61,42 @@ export async function openShelf(name = DATABASE): Promise<Shelf> {
   };
 }
 
-async function readAll(database: IDBPDatabase<Shelves>): Promise<ReadonlyMap<string, unknown>> {
+/**
+ * The database, brought to the newest version; what an older one kept stays. Rejects where the
+ * browser refuses storage, and where another window with an older build holds the old version:
+ * waiting for that window would keep this one from starting.
+ */
+export async function openDatabase(name = DATABASE): Promise<IDBPDatabase<Stores>> {
+  return new Promise((resolve, reject) => {
+    let isBlocked = false;
+    const opening = openDB<Stores>(name, VERSION, {
+      upgrade: (database, oldVersion) => {
+        if (oldVersion < 1) database.createObjectStore('kept');
+        if (oldVersion < 2) {
+          database.createObjectStore('sessions', { keyPath: 'session.id' });
+          database.createObjectStore('sessionTexts');
+          database.createObjectStore('drafts');
+        }
+      },
+      blocked: () => {
+        isBlocked = true;
+        reject(new Error('another window holds an older version of it; close that window and load this page again'));
+      },
+      // A newer build in another window goes ahead; what is written here from now on is told as refused.
+      blocking: (_current, _wanted, event) => (event.target as IDBDatabase).close(),
+    });
+    opening.then((database) => (isBlocked ? database.close() : resolve(database)), reject);
+  });
+}
+
+async function readAll(database: IDBPDatabase<Stores>): Promise<ReadonlyMap<string, unknown>> {
   const transaction = database.transaction('kept');
   const [keys, values] = await Promise.all([transaction.store.getAllKeys(), transaction.store.getAll()]);
   return new Map(keys.map((key, i) => [key, values[i]]));
 }
 
 async function writeAll(
-  database: IDBPDatabase<Shelves>,
+  database: IDBPDatabase<Stores>,
   values: ReadonlyMap<string, unknown>,
   removed: readonly string[],
 ): Promise<void> {

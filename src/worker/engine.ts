@@ -19,6 +19,7 @@ import { gunScene } from './gunScene.ts';
 import type { makeLessonHandlers } from './lessonHandlers.ts';
 import type { makeLifeHandlers } from './lifeHandlers.ts';
 import type { makeLifeJudge } from './lifeVerdict.ts';
+import type { makePracticeHandlers } from './practiceHandlers.ts';
 import type { CoatRequest, FilmReply } from './protocol.ts';
 import { Overtaken, type Handlers } from './serve.ts';
 import { nextTurn } from './steps.ts';
@@ -89,7 +90,18 @@ export function makeHandlers(): Handlers {
     return lessons;
   };
 
+  let practices: Promise<ReturnType<typeof makePracticeHandlers>> | null = null;
+  const practice = (): Promise<ReturnType<typeof makePracticeHandlers>> => {
+    practices ??= import('./practiceHandlers.ts').then((module) => module.makePracticeHandlers());
+    practices.catch(() => (practices = null));
+    return practices;
+  };
+
   return {
+    debrief: async (request) => (await practice()).debrief(request),
+    whatIf: async (request) => (await practice()).whatIf(request),
+    sessionAt: async (request) => (await practice()).sessionAt(request),
+    classRow: async (request) => (await practice()).classRow(request),
     lesson: async (request) => (await lesson()).lesson(request),
     lessonAt: async (request) => (await lesson()).lessonAt(request),
     liveOpen: async (request) => (await life()).liveOpen(request),

@@ -1,4 +1,4 @@
-import type { Field, FieldKind, Film, Job, LifeVerdict, MomentFieldKind, MomentFigures, PanelSpec, ReportedCoat, ReportedSide, StrokeLine, UnitSystem, Verdict, Warning } from '../../sim/index.ts';
+import type { Field, FieldKind, Film, HandSample, Job, LifeVerdict, MomentFieldKind, MomentFigures, PanelSpec, ReportedCoat, ReportedDebrief, ReportedSide, ReportedWhatIf, RubricSpec, Score, SessionSpec, StrokeLine, UnitSystem, Verdict, Warning, WhatIfHabit } from '../../sim/index.ts';
 import type { GunScene } from '../canvas/scene.ts';
 import type { Problem } from '../app/problem.ts';
 
@@ -80,6 +80,46 @@ export interface LessonReply {
   readonly maps: readonly (readonly Float32Array[])[];
 }
 
+/** A practice session looked through, with what its pictures need. */
+export interface DebriefReply {
+  /** Id of the session. */
+  readonly id: string;
+  readonly reported: ReportedDebrief;
+  /** Aim lines with fluid on, thinned for drawing. */
+  readonly lines: readonly StrokeLine[];
+  /** First and last row of the path. */
+  readonly start_s: number;
+  readonly end_s: number;
+  /** Film against the target: as sprayed and as planned, one legend for both. */
+  readonly sprayed: Field;
+  readonly planned: Field;
+  /** This hand, as far as one session shows it. */
+  readonly hand: HandSample;
+}
+
+/** The session last debriefed, sprayed again without one habit. */
+export interface WhatIfReply {
+  readonly id: string;
+  readonly reported: ReportedWhatIf;
+  readonly field: Field;
+}
+
+/** What a class table needs of one session: its marks and a small map. */
+export interface ClassReply {
+  readonly id: string;
+  readonly score: Score;
+  readonly hand: HandSample;
+  readonly map: Field;
+}
+
+/** The film and the gun at one time of a session's replay. */
+export interface SessionAtReply {
+  readonly id: string;
+  readonly time_s: number;
+  readonly field: Field;
+  readonly gun: GunScene | null;
+}
+
 export interface RecordingFacts {
   readonly id: string;
   readonly rows: number;
@@ -120,6 +160,12 @@ export interface Messages {
   lesson: { request: { id: string; knob: number; times: number }; reply: LessonReply };
   /** The figures of the demonstration that was last run, at one of its times. */
   lessonAt: { request: { index: number }; reply: { sides: readonly ReportedSide[] } };
+  /** Looks a practice session through and keeps it for `whatIf` and `sessionAt`. */
+  debrief: { request: { session: SessionSpec; rubric: RubricSpec }; reply: DebriefReply };
+  whatIf: { request: { id: string; habit: WhatIfHabit }; reply: WhatIfReply };
+  sessionAt: { request: { id: string; time_s: number }; reply: SessionAtReply };
+  /** Marks one session of a class; nothing is kept. Coarser cells: a small map. */
+  classRow: { request: { session: SessionSpec; rubric: RubricSpec }; reply: ClassReply };
   strokesAt: { request: CoatRequest & { at_m: readonly [number, number] }; reply: StrokesAt };
   exportFile: { request: CoatRequest & { kind: ExportKind; field: FieldKind; units: UnitSystem }; reply: { blob: Blob } };
 }

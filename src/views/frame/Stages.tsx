@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
 import { openDemonstrations } from '../demonstrations/openDemonstrations.ts';
+import { openPractice } from '../practice/openPractice.ts';
 import { showDoubts } from '../verdict/Doubts.tsx';
 import { STAGE_NAMES, state, type StageName } from '../../app/state.ts';
 
@@ -40,14 +41,22 @@ export function Stages(): JSX.Element {
             </li>
           );
         })}
-        <li>
-          <button type="button" class="stage" onClick={() => void openDemonstrations()}>
-            <span class="stage-number" aria-hidden="true">{STAGE_NAMES.length + 1}</span>
-            <span class="stage-name">Demonstrations</span>
-          </button>
-        </li>
+        <Over number={STAGE_NAMES.length + 1} words="Practice" open={openPractice} />
+        <Over number={STAGE_NAMES.length + 2} words="Demonstrations" open={openDemonstrations} />
       </ol>
     </nav>
+  );
+}
+
+/** A stage that is laid over the window. */
+function Over({ number, words, open }: { readonly number: number; readonly words: string; readonly open: () => Promise<void> }): JSX.Element {
+  return (
+    <li>
+      <button type="button" class="stage" onClick={() => void open()}>
+        <span class="stage-number" aria-hidden="true">{number}</span>
+        <span class="stage-name">{words}</span>
+      </button>
+    </li>
   );
 }
 

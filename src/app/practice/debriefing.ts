@@ -1,0 +1,149 @@
+import { batch, signal } from '@preact/signals';
+import { SESSION_VERSION, WHAT_IFS, type RubricSpec, type SessionSpec } from '../../../sim/index.ts';
+import { Stale, type WorkerClient } from '../../worker/client.ts';
+import type { ClassReply, DebriefReply, SessionAtReply, WhatIfReply } from '../../worker/protocol.ts';
+import { latestOnly } from '../latest.ts';
+import { problemOf } from '../problem.ts';
+import { clearDraft, keepSession } from './keptSessions.ts';
+import { practice, rubric } from './practice.ts';
+import { startPracticeWorker, type PracticeWorker } from './practiceWorker.ts';
+import type { SessionDraft } from '../../storage/sessions.ts';
+
+/** The session that is being looked through, and what is known of it so far. */
+export const debriefing = {
+  session: signal<SessionSpec | null>(null),
+  reply: signal<DebriefReply | null>(null),
+  whatIfs: signal<readonly WhatIfReply[]>([]),
+  whatIfsBusy: signal(false),
+  at: signal<SessionAtReply | null>(null),
+  working: signal(false),
+};
+
+let worker: PracticeWorker | null = null;
+
+/** Starts the worker that looks sessions through. @returns what ends it. */
+export function startDebriefing(): () => void {
+  const started = startPracticeWorker((why) => {
+    practice.problem.value = { title: 'The simulation stopped and was started again', text: `Your session is as you left it; look at it once more. Reason: ${why}.`, place: {} };
+    debriefing.working.value = false;
+    debriefing.whatIfsBusy.value = false;
+  });
+  worker = started;
+  return () => {
+    worker = null;
+    started.stop();
+  };
+}
+
+/** Makes a session of what was just sprayed, keeps it and looks it through. */
+export async function finishSession(draft: SessionDraft): Promise<void> {
+  const session: SessionSpec = {
+    sessionVersion: SESSION_VERSION,
+    id: crypto.randomUUID(),
+    trainee: draft.trainee,
+    name: draft.task.title,
+    sprayedAt: new Date().toISOString(),
+    task: draft.task,
+    job: { ...draft.job, recordings: [] },
+    strokes: draft.strokes,
+  };
+  // Where it cannot be looked through it stays as the draft, and the page offers it as a file.
+  if (!(await lookThrough(session))) return;
+  await keepShown();
+  await clearDraft();
+}
+
+/** Looks a session through and shows it. @returns whether that worked. */
+export async function lookThrough(session: SessionSpec): Promise<boolean> {
+  batch(() => {
+    practice.tab.value = 'debrief';
+    debriefing.session.value = session;
+    debriefing.reply.value = null;
+    debriefing.whatIfs.value = [];
+    debriefing.at.value = null;
+  });
+  return debrief(session, rubric.peek());
+}
+
+/** Marks the session in view by another rubric; while one is being typed, only the newest. */
+export const markBy = latestOnly(async (next: RubricSpec) => {
+  const session = debriefing.session.peek();
+  if (session !== null && (await debrief(session, next))) await keepShown();
+});
+
+async function debrief(session: SessionSpec, by: RubricSpec): Promise<boolean> {
+  const { reply, working } = debriefing;
+  working.value = true;
+  try {
+    const answered = await asked().ask('debrief', { session, rubric: by });
+    if (debriefing.session.peek()?.id !== session.id) return false;
+    reply.value = answered;
+    practice.problem.value = null;
+    void askWhatIfs(session.id);
+    return true;
+  } catch (thrown) {
+    if (!(thrown instanceof Stale)) practice.problem.value = problemOf('This session could not be looked through; save it as a file', thrown);
+    return false;
+  } finally {
+    working.value = false;
+  }
+}
+
+/** Each habit in turn, once: another rubric changes no film. */
+async function askWhatIfs(id: string): Promise<void> {
+  const { whatIfs, whatIfsBusy } = debriefing;
+  if (whatIfsBusy.peek()) return;
+  whatIfsBusy.value = true;
+  try {
+    for (const habit of WHAT_IFS) {
+      if (debriefing.session.peek()?.id !== id) return;
+      if (whatIfs.peek().some(({ reported }) => reported.habit === habit)) continue;
+      const answered = await asked().ask('whatIf', { id, habit });
+      if (debriefing.session.peek()?.id === id) whatIfs.value = [...whatIfs.peek(), answered];
+    }
+  } catch (thrown) {
+    if (!(thrown instanceof Stale) && debriefing.session.peek()?.id === id) practice.problem.value = problemOf('The session could not be sprayed again without one habit', thrown);
+  } finally {
+    whatIfsBusy.value = false;
+    const shown = debriefing.session.peek();
+    if (shown !== null && shown.id !== id && debriefing.reply.peek() !== null) void askWhatIfs(shown.id);
+  }
+}
+
+/** The film at one time of the session in view; of several asked for, only the newest is answered. */
+export const showAt = latestOnly(async (time_s: number) => {
+  const id = debriefing.reply.peek()?.id;
+  if (id === undefined) return;
+  try {
+    const answered = await asked().ask('sessionAt', { id, time_s });
+    if (debriefing.reply.peek()?.id === id) debriefing.at.value = answered;
+  } catch (thrown) {
+    if (!(thrown instanceof Stale)) practice.problem.value = problemOf('This time of the session could not be shown', thrown);
+  }
+});
+
+/** Marks one session of a class. */
+export function markForClass(session: SessionSpec, by: RubricSpec): Promise<ClassReply> {
+  return asked().ask('classRow', { session, rubric: by });
+}
+
+/** Gives the session in view another name. */
+export function nameSession(name: string): void {
+  const session = debriefing.session.peek();
+  if (session === null) return;
+  debriefing.session.value = { ...session, name };
+  void keepShown();
+}
+
+/** Keeps the session in view as it is marked now. */
+async function keepShown(): Promise<void> {
+  const session = debriefing.session.peek();
+  const reply = debriefing.reply.peek();
+  if (session === null || reply === null) return;
+  await keepSession({ session, score: reply.reported.score, hand: reply.hand, keptAt: new Date().toISOString() });
+}
+
+function asked(): WorkerClient {
+  if (worker === null) throw new Error('practice is not open');
+  return worker.client;
+}

@@ -1,0 +1,312 @@
+import { signal, type Signal } from '@preact/signals';
+import {
+  colourTable, emptyShownFilm, filmBeneath, handNow, LiveSpray, settleCoat, strokesOf, writeRecording, writeShown,
+  type CoatSetting, type Drill, type LiveValue, type Pose, type RubricSpec, type ShownFilm,
+} from '../../../sim/index.ts';
+import type { SprayCanvas, SprayScene, WetScene } from '../../canvas/spray/sprayScene.ts';
+import { gunScene } from '../../worker/gunScene.ts';
+import { FrameCosts } from './frameCosts.ts';
+import { gaugesOf, type Gauges } from './gauges.ts';
+import { startGunHand, type GunHand, type HandSettings } from './hand/gunHand.ts';
+import { Pace } from './pace.ts';
+import type { Sounds } from './sounds.ts';
+import { StrokesLaid } from './strokesLaid.ts';
+
+/** Script time that the film may take of a frame, ms; while time is let pass nobody waits for a stroke. */
+const WORK_MS = 2.5;
+const PASSING_WORK_MS = 12;
+/** Gauges follow this often: faster cannot be read. */
+const GAUGE_MS = 66;
+/** How much of the aiming before the first trigger belongs to a session, s. */
+const AIMING_S = 1;
+/** A gap in the rows that is longer is a page that slept, and counts for no more than this, s. */
+const GAP_S = 0.5;
+/** A session ends by itself at this many rows: half an hour at 500 a second. */
+const MOST_ROWS = 900_000;
+/** Colours of the film as it lies now run to this many times the target. */
+const NOW_SPAN = 1.6;
+const FIT_SIDE_M = 0.06;
+
+/** How the reader holds the gun; the distance and the pivot's place come from the panel. */
+export type HandPrefs = Omit<HandSettings, 'meantDistance_m' | 'pivotX_m'>;
+
+/** What a room is opened with. */
+export interface RoomParts {
+  readonly drill: Drill;
+  readonly hand: HandPrefs;
+  readonly rubric: RubricSpec;
+  readonly sounds: Sounds;
+  readonly settingsChanged: (settings: HandSettings) => void;
+}
+
+/** How the room looks, besides the film. */
+export interface RoomLook {
+  readonly value: LiveValue;
+  readonly guides: boolean;
+  readonly pace: boolean;
+  readonly theme: 'light' | 'dark';
+}
+
+export type Phase = 'aiming' | 'spraying' | 'passing' | 'full';
+
+/** A drill's panel under a hand: poses in, film on the screen, rows kept. */
+export class SprayRoom {
+  readonly phase: Signal<Phase> = signal('aiming');
+  readonly gauges: Signal<Gauges | null> = signal(null);
+  readonly trigger = signal(0);
+  /** How many ticks the pace has given. */
+  readonly ticks = signal(0);
+  /** Since the first row, s. */
+  readonly clock_s = signal(0);
+  readonly costs = new FrameCosts();
+  readonly setting: CoatSetting;
+  private readonly guides: readonly Float64Array[];
+  private readonly beneath: ReturnType<typeof filmBeneath>;
+  private readonly pace: Pace;
+  private readonly fanWidthPerDistance: number;
+  private live: LiveSpray;
+  private strokes: StrokesLaid;
+  private shown: ShownFilm;
+  private hand: GunHand;
+  private look: RoomLook = { value: 'target', guides: false, pace: false, theme: 'light' };
+  private prefs: HandPrefs;
+  private aiming: Pose[] = [];
+  private offset_s = 0;
+  private last: Pose | null = null;
+  private gauged_ms = 0;
+  private frame = 0;
+
+  constructor(private readonly canvas: SprayCanvas, private readonly parts: RoomParts) {
+    const { drill, hand } = parts;
+    this.prefs = hand;
+    this.setting = settleCoat(drill.job(), drill.coat);
+    this.beneath = filmBeneath(this.setting);
+    const { fan } = this.setting.setUp;
+    this.fanWidthPerDistance = fan.width_m / fan.atDistance_m;
+    this.guides = strokesOf(this.setting).strokes.map(({ meant }) => Float64Array.of(...meant.start_m, ...meant.end_m));
+    this.pace = new Pace(this.guides, this.setting.plan.speed_m_s);
+    this.shown = emptyShownFilm(this.setting.panelGrid.cover.length);
+    this.live = this.newLive();
+    this.strokes = new StrokesLaid(this.live.rows, this.fanWidthPerDistance);
+    this.hand = this.takeGun();
+    this.frame = requestAnimationFrame((now) => this.onFrame(now));
+  }
+
+  /** The bare panel again, or the coat beneath as it was; the gun stays in the hand. */
+  restart(): void {
+    this.hand.stop();
+    this.shown.value.fill(0);
+    this.shown.look.fill(0);
+    this.live = this.newLive();
+    this.strokes = new StrokesLaid(this.live.rows, this.fanWidthPerDistance);
+    this.aiming = [];
+    this.offset_s = 0;
+    this.last = null;
+    this.phase.value = 'aiming';
+    this.clock_s.value = 0;
+    this.ticks.value = 0;
+    this.hand = this.takeGun();
+    this.showAll();
+  }
+
+  setLook(look: RoomLook): void {
+    this.look = look;
+    this.showAll();
+  }
+
+  setHand(prefs: HandPrefs): void {
+    this.hand.setSettings(this.settingsOf(prefs));
+    this.prefs = prefs;
+  }
+
+  setPad(trigger: number): void {
+    this.hand.setPad(trigger);
+  }
+
+  setScale(pxPerM: number | null): void {
+    this.canvas.setScale(pxPerM);
+  }
+
+  get pxPerM(): number {
+    return this.canvas.pxPerM;
+  }
+
+  /** How far the film lags behind the hand, s. */
+  get lag_s(): number {
+    return this.live.lag_s;
+  }
+
+  /** Lets time pass with the trigger off; the film catches up over the next frames. */
+  letTimePass(wait_s: number): void {
+    const { last } = this;
+    if (last === null || this.phase.peek() !== 'spraying') return;
+    this.hand.closeTrigger();
+    const from = this.last ?? last;
+    this.take({ ...from, t_s: from.t_s + wait_s, trigger: 0 });
+    this.phase.value = 'passing';
+  }
+
+  /** The strokes so far as a recording; empty before the first trigger. */
+  strokesText(): string {
+    return this.live.rows.count === 0 ? '' : [...writeRecording(this.live.rows.build())].join('');
+  }
+
+  get rowCount(): number {
+    return this.live.rows.count;
+  }
+
+  close(): void {
+    cancelAnimationFrame(this.frame);
+    this.hand.stop();
+    this.parts.sounds.hiss(0);
+  }
+
+  private newLive(): LiveSpray {
+    const live = new LiveSpray(this.setting, this.beneath, (block) => {
+      writeShown(live, block, this.look.value, this.setting.target, this.shown);
+      this.canvas.touch(block);
+    });
+    return live;
+  }
+
+  private takeGun(): GunHand {
+    const { settingsChanged } = this.parts;
+    return startGunHand(this.canvas.root, this.canvas, this.settingsOf(this.prefs), (pose) => this.onPose(pose), { settingsChanged });
+  }
+
+  /** The distance from the plan, the pivot opposite the panel's middle. */
+  private settingsOf(prefs: HandPrefs): HandSettings {
+    return { ...prefs, meantDistance_m: this.setting.plan.distance_m, pivotX_m: this.setting.panel.width_m / 2 };
+  }
+
+  private onPose(pose: Pose): void {
+    const phase = this.phase.peek();
+    if (phase === 'passing' || phase === 'full') return;
+    const placed = this.onSessionClock(pose);
+    if (phase === 'spraying') {
+      this.take(placed);
+      return;
+    }
+    this.last = placed;
+    this.aiming.push(placed);
+    if (pose.trigger === 0) {
+      while ((this.aiming[0] as Pose).t_s < placed.t_s - AIMING_S) this.aiming.shift();
+      return;
+    }
+    this.phase.value = 'spraying';
+    for (const aimed of this.aiming) this.take(aimed);
+    this.aiming = [];
+  }
+
+  /** A page that slept, or time that was let pass, shifts the clock of the rows that follow. */
+  private onSessionClock(pose: Pose): Pose {
+    const before_s = this.last?.t_s ?? pose.t_s + this.offset_s;
+    const gap_s = pose.t_s + this.offset_s - before_s;
+    if (gap_s > GAP_S) this.offset_s -= gap_s - GAP_S;
+    return { ...pose, t_s: pose.t_s + this.offset_s };
+  }
+
+  private take(pose: Pose): void {
+    this.last = pose;
+    this.live.add(pose);
+    this.strokes.note(pose);
+    if (this.live.rows.count >= MOST_ROWS) this.phase.value = 'full';
+  }
+
+  private onFrame(now_ms: number): void {
+    this.frame = requestAnimationFrame((next) => this.onFrame(next));
+    const began_ms = performance.now();
+    this.hand.tick(now_ms);
+    this.live.lay();
+    const budget_ms = this.phase.peek() === 'passing' ? PASSING_WORK_MS : WORK_MS;
+    this.live.work(() => performance.now() - began_ms < budget_ms);
+    if (this.phase.peek() === 'passing' && !this.live.isBehind) this.endPassing();
+    this.draw();
+    this.costs.add(performance.now() - began_ms);
+    if (now_ms - this.gauged_ms >= GAUGE_MS) this.readGauges(now_ms);
+  }
+
+  private endPassing(): void {
+    const { last, hand } = this;
+    if (last !== null && hand.pose !== null) this.offset_s = last.t_s - hand.pose.t_s;
+    this.phase.value = 'spraying';
+  }
+
+  private draw(): void {
+    const pose = this.hand.pose;
+    const gun = pose === null ? null : gunScene(oneRow(pose), this.setting.spray, pose.t_s);
+    const pace = this.look.pace && this.phase.peek() === 'spraying' ? this.pace.at(this.sessionTime_s()) : null;
+    if (pace !== null && pace.ticks !== this.ticks.peek()) {
+      this.ticks.value = pace.ticks;
+      this.parts.sounds.tick();
+    }
+    this.parts.sounds.hiss(pose?.trigger ?? 0);
+    this.canvas.draw({ gun, edges: this.strokes.edges, pace_m: pace?.at_m ?? null });
+  }
+
+  private readGauges(now_ms: number): void {
+    this.gauged_ms = now_ms;
+    this.clock_s.value = this.sessionTime_s();
+    this.trigger.value = this.hand.pose?.trigger ?? 0;
+    if (this.live.rows.count === 0) {
+      const pose = this.hand.pose;
+      if (pose !== null) this.gauges.value = gaugesOf(handNow(oneRow(pose), [], this.fanWidthPerDistance), this.setting, this.parts.rubric);
+      return;
+    }
+    const { rows } = this.live;
+    this.gauges.value = gaugesOf(handNow(rows.since(rows.lastTime_s - GAP_S), this.strokes.laterals, this.fanWidthPerDistance), this.setting, this.parts.rubric);
+  }
+
+  private sessionTime_s(): number {
+    const { rows } = this.live;
+    return rows.count === 0 ? 0 : rows.lastTime_s - rows.firstTime_s;
+  }
+
+  private showAll(): void {
+    const { grid } = this.setting.panelGrid;
+    writeShown(this.live, { lowColumn: 0, highColumn: grid.columns, lowRow: 0, highRow: grid.rows }, this.look.value, this.setting.target, this.shown);
+    this.canvas.show(this.scene());
+  }
+
+  private scene(): SprayScene {
+    const { panel } = this.setting;
+    const { tilt_rad, down_rad } = panel.attitude;
+    const side_m = Math.max(FIT_SIDE_M, this.setting.plan.lead_m + FIT_SIDE_M);
+    return {
+      panel: { outline: panel.outline, holes: panel.holes, width_m: panel.width_m, height_m: panel.height_m, down_rad: Math.sin(tilt_rad) < 1e-6 ? null : down_rad },
+      fit_m: [-side_m, -side_m, panel.width_m + side_m, panel.height_m + side_m],
+      wet: this.wetScene(),
+      guides: this.look.guides ? this.guides : [],
+      theme: this.look.theme,
+    };
+  }
+
+  private wetScene(): WetScene {
+    const { panelGrid, target } = this.setting;
+    const isNow = this.look.value === 'wet-now';
+    return {
+      ...panelGrid.grid,
+      values: this.shown.value,
+      look: this.shown.look,
+      cover: panelGrid.cover,
+      domain: isNow ? [0, NOW_SPAN * target.thickness_m] : [0, 2],
+      colours: colourTable(isNow ? 'film' : 'target'),
+    };
+  }
+}
+
+/** A path of a single pose, for what reads a path. */
+function oneRow(pose: Pose): Parameters<typeof handNow>[0] {
+  const column = (value: number): Float64Array => Float64Array.of(value);
+  return {
+    count: 1,
+    t_s: column(pose.t_s),
+    x_m: column(pose.x_m),
+    y_m: column(pose.y_m),
+    z_m: column(pose.z_m),
+    fan_rad: column(pose.fan_rad),
+    pitch_rad: column(pose.pitch_rad),
+    yaw_rad: column(pose.yaw_rad),
+    trigger: Float32Array.of(pose.trigger),
+  };
+}

@@ -1,0 +1,197 @@
+import { effect, signal, untracked } from '@preact/signals';
+import { taskOf, type Drill } from '../../../sim/index.ts';
+import type { SprayCanvas } from '../../canvas/spray/sprayScene.ts';
+import type { SessionDraft } from '../../storage/sessions.ts';
+import { problemOf } from '../problem.ts';
+import { state } from '../state.ts';
+import { darkNow } from '../theme.ts';
+import { finishSession } from './debriefing.ts';
+import { clearDraft, keepDraft, readDraft } from './keptSessions.ts';
+import { drill, isMatched, practice, rubric, setPrefs } from './practice.ts';
+import { Sounds } from './sounds.ts';
+import { SprayRoom } from './sprayRoom.ts';
+
+/** The session under way is kept this often; a long one, whose text is long, less often. */
+const DRAFT_MS = 5000;
+const LONG_DRAFT_MS = 30_000;
+const LONG_ROWS = 60_000;
+const PX_PER_M = 1000;
+
+/** The room that is open; null while none is. */
+export const room = signal<SprayRoom | null>(null);
+/** How long the last drill took from being chosen to its first picture, ms. */
+export const startedIn_ms = signal(0);
+
+const sounds = new Sounds();
+
+/**
+ * Opens the room in `host` and keeps it in step with what the reader has set: another drill is
+ * another panel. @returns what takes it down; what was sprayed is kept as a draft.
+ */
+export function mountRoom(host: HTMLElement): () => void {
+  let isGone = false;
+  let stop = (): void => undefined;
+  const start = async (): Promise<void> => {
+    const { createSprayCanvas } = await import('../../canvas/spray/createSprayCanvas.ts');
+    if (isGone) return;
+    const canvas = await createSprayCanvas(host);
+    if (isGone) {
+      canvas.destroy();
+      return;
+    }
+    canvas.root.tabIndex = 0;
+    canvas.root.setAttribute('role', 'application');
+    canvas.root.setAttribute('aria-label', 'Panel to spray');
+    canvas.root.setAttribute('aria-describedby', 'practice-keys');
+    const stops = [
+      effect(() => {
+        const chosen = drill.value;
+        return untracked(() => openRoom(canvas, chosen));
+      }),
+      effect(() => room.value?.setLook(lookOf(drill.peek()))),
+      effect(() => {
+        const now = room.value;
+        now?.setHand(state.practice.value.hand);
+      }),
+      effect(() => room.value?.setScale(scaleOf())),
+      effect(() => (state.practice.value.sound ? sounds.on() : sounds.off())),
+      effect(() => {
+        if (room.value?.phase.value === 'full') finishNow();
+      }),
+      keepDrafts(),
+    ];
+    stop = () => {
+      for (const each of stops) each();
+      room.value = null;
+      sounds.off();
+      canvas.destroy();
+    };
+  };
+  start().catch((thrown: unknown) => (practice.problem.value = problemOf('The panel cannot be drawn in this browser', thrown)));
+  return () => {
+    isGone = true;
+    stop();
+  };
+}
+
+/** @returns what closes the room; what was sprayed in it stays as the draft. */
+function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
+  const began_ms = performance.now();
+  try {
+    const opened = new SprayRoom(canvas, {
+      drill: chosen,
+      hand: state.practice.peek().hand,
+      rubric: rubric.peek(),
+      sounds,
+      settingsChanged: ({ fanTurned, keySpeed_m_s }) => setPrefs({ hand: { ...state.practice.peek().hand, fanTurned, keySpeed_m_s } }),
+    });
+    opened.setLook(lookOf(chosen));
+    room.value = opened;
+    startedIn_ms.value = performance.now() - began_ms;
+    practice.problem.value = null;
+    canvas.root.focus({ preventScroll: true });
+    return () => {
+      void draftOf(opened, chosen);
+      opened.close();
+    };
+  } catch (thrown) {
+    room.value = null;
+    practice.problem.value = problemOf('This panel cannot be sprayed as it stands', thrown);
+    return () => undefined;
+  }
+}
+
+/** What `startAgain` threw away last, to be looked through after all. */
+export const thrownAway = signal<SessionDraft | null>(null);
+
+/** Ends the session and has it looked through. */
+export function finishNow(): void {
+  const draft = takeDraft();
+  if (draft !== null) void finishSession(draft);
+}
+
+/** What was under way when the page was last closed, until it is looked through or thrown away. */
+export const foundDraft = signal<SessionDraft | null>(null);
+
+/** Looks for a session that was not finished. One that is under way now is none. */
+export async function findDraft(): Promise<void> {
+  const draft = await readDraft();
+  if ((room.peek()?.rowCount ?? 0) === 0) foundDraft.value = draft;
+}
+
+export function lookAtDraft(): void {
+  const draft = foundDraft.peek();
+  foundDraft.value = null;
+  if (draft !== null) void finishSession(draft);
+}
+
+export function dropDraft(): void {
+  foundDraft.value = null;
+  void clearDraft();
+}
+
+/** Clears the panel and begins again. What was there can be looked through until the next time. */
+export function startAgain(): void {
+  thrownAway.value = takeDraft();
+  void clearDraft();
+}
+
+/** Looks through what was thrown away. */
+export function lookAtThrown(): void {
+  const draft = thrownAway.peek();
+  thrownAway.value = null;
+  if (draft !== null) void finishSession(draft);
+}
+
+/** What was sprayed, the panel cleared; null where nothing was. */
+function takeDraft(): SessionDraft | null {
+  const now = room.peek();
+  if (now === null) return null;
+  const draft = draftFrom(now, drill.peek());
+  now.restart();
+  return draft;
+}
+
+function lookOf(chosen: Drill): Parameters<SprayRoom['setLook']>[0] {
+  const { value, guides, pace } = state.practice.value;
+  return { value, guides: guides ?? chosen.guides, pace, theme: darkNow.value ? 'dark' : 'light' };
+}
+
+function scaleOf(): number | null {
+  const prefs = state.practice.value;
+  return prefs.trueScale && prefs.screen !== null && isMatched(prefs, window.devicePixelRatio) ? prefs.screen.pxPerMm * PX_PER_M : null;
+}
+
+function keepDrafts(): () => void {
+  let keptRows = 0;
+  let kept_ms = 0;
+  const timer = setInterval(() => {
+    const now = room.peek();
+    if (now === null || now.rowCount === keptRows) return;
+    if (performance.now() - kept_ms < (now.rowCount > LONG_ROWS ? LONG_DRAFT_MS : 0)) return;
+    keptRows = now.rowCount;
+    kept_ms = performance.now();
+    void draftOf(now, drill.peek());
+  }, DRAFT_MS);
+  const hide = (): void => {
+    const now = room.peek();
+    if (now !== null) void draftOf(now, drill.peek());
+  };
+  addEventListener('pagehide', hide);
+  document.addEventListener('visibilitychange', hide);
+  return () => {
+    clearInterval(timer);
+    removeEventListener('pagehide', hide);
+    document.removeEventListener('visibilitychange', hide);
+  };
+}
+
+async function draftOf(now: SprayRoom, chosen: Drill): Promise<void> {
+  const draft = draftFrom(now, chosen);
+  if (draft !== null) await keepDraft(draft);
+}
+
+function draftFrom(now: SprayRoom, chosen: Drill): SessionDraft | null {
+  const strokes = now.strokesText();
+  return strokes === '' ? null : { task: taskOf(chosen), job: now.setting.job, trainee: state.practice.peek().trainee, strokes };
+}

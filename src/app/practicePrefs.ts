@@ -1,0 +1,48 @@
+import type { HandSettings } from './practice/hand/handSettings.ts';
+
+/** A screen matched to a card of known size: CSS px a millimetre, and the density that it was matched at. */
+export interface MatchedScreen {
+  readonly pxPerMm: number;
+  readonly pixelRatio: number;
+}
+
+/** What the reader has set for practice, kept in this browser. */
+export interface PracticePrefs {
+  readonly trainee: string;
+  readonly drill: string;
+  readonly hand: Omit<HandSettings, 'meantDistance_m' | 'pivotX_m'>;
+  readonly value: 'target' | 'wet-now';
+  /** Planned lines: as the drill says, or as the reader last chose. */
+  readonly guides: boolean | null;
+  readonly pace: boolean;
+  readonly sound: boolean;
+  readonly trueScale: boolean;
+  readonly screen: MatchedScreen | null;
+  /** As last saved or opened, still to be checked; null for the usual one. */
+  readonly rubric: unknown;
+}
+
+export const USUAL_PREFS: PracticePrefs = {
+  trainee: '',
+  drill: '',
+  hand: { fanTurned: false, mode: 'free', armLength_m: 0.35, wander: { amount_m: 0, seed: 1 }, touchTrigger: 'finger', keySpeed_m_s: 0.35 },
+  value: 'target',
+  guides: null,
+  pace: false,
+  sound: false,
+  trueScale: false,
+  screen: null,
+  rubric: null,
+};
+
+/** Kept values with the shape of today's; what an older build wrote otherwise is left at its default. */
+export function prefsFrom(kept: unknown): PracticePrefs {
+  return merged(USUAL_PREFS, kept) as PracticePrefs;
+}
+
+function merged(usual: unknown, kept: unknown): unknown {
+  if (usual === null) return kept ?? null;
+  if (typeof usual !== 'object') return typeof kept === typeof usual ? kept : usual;
+  if (typeof kept !== 'object' || kept === null) return usual;
+  return Object.fromEntries(Object.entries(usual).map(([key, value]) => [key, merged(value, (kept as Record<string, unknown>)[key])]));
+}

@@ -1,0 +1,83 @@
+import './practice.css';
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { startDebriefing } from '../../app/practice/debriefing.ts';
+import { closeKeptSessions, openKeptSessions } from '../../app/practice/keptSessions.ts';
+import { practice, setPrefs, TABS, type PracticeTab } from '../../app/practice/practice.ts';
+import { findDraft } from '../../app/practice/underway.ts';
+import { unsaidPlace } from '../../app/problem.ts';
+import { state } from '../../app/state.ts';
+import { ClassSheet } from './ClassSheet.tsx';
+import { DebriefSheet } from './DebriefSheet.tsx';
+import { DraftFound } from './DraftFound.tsx';
+import { ProgressSheet } from './ProgressSheet.tsx';
+import { SpraySheet } from './SpraySheet.tsx';
+
+const TAB_WORDS: Readonly<Record<PracticeTab, string>> = { spray: 'Spray', debrief: 'Debrief', progress: 'Progress', class: 'Class' };
+
+export interface PracticeStageProps {
+  readonly close: () => void;
+}
+
+/** Practice: a panel to spray by hand, what the hand did, how it gets on, and a class's marks. */
+export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
+  const stage = useRef<HTMLDivElement>(null);
+  useEffect(startDebriefing, []);
+  useEffect(() => {
+    void openKeptSessions().then(findDraft);
+    return () => void closeKeptSessions();
+  }, []);
+  useEffect(() => stage.current?.focus(), []);
+  const tab = practice.tab.value;
+  return (
+    <div ref={stage} class="practice" role="dialog" aria-modal="true" aria-label="Practice" tabIndex={-1}>
+      <header class="practice-head">
+        <h1>Practice</h1>
+        <div class="practice-tabs" role="tablist" aria-label="Sheets of practice">
+          {TABS.map((each) => (
+            <button
+              key={each}
+              type="button"
+              role="tab"
+              id={`practice-tab-${each}`}
+              aria-selected={tab === each}
+              aria-controls="practice-sheet"
+              onClick={() => (practice.tab.value = each)}
+            >
+              {TAB_WORDS[each]}
+            </button>
+          ))}
+        </div>
+        <label class="practice-trainee">
+          <span>Trainee</span>
+          <input type="text" maxLength={100} autocomplete="off" value={state.practice.value.trainee} onInput={(event) => setPrefs({ trainee: event.currentTarget.value })} />
+        </label>
+        <button type="button" class="act" onClick={close}>Close</button>
+      </header>
+      <PracticeProblem />
+      <DraftFound />
+      <div id="practice-sheet" role="tabpanel" aria-labelledby={`practice-tab-${tab}`}>
+        <SpraySheet isShown={tab === 'spray'} />
+        {tab === 'debrief' ? <DebriefSheet /> : null}
+        {tab === 'progress' ? <ProgressSheet close={close} /> : null}
+        {tab === 'class' ? <ClassSheet /> : null}
+      </div>
+    </div>
+  );
+}
+
+function PracticeProblem(): JSX.Element | null {
+  const problem = practice.problem.value;
+  if (problem === null) return null;
+  const place = unsaidPlace(problem);
+  return (
+    <div class="notice" role="alert">
+      <div>
+        <h2>{problem.title}</h2>
+        <p>{problem.text}</p>
+        {place === '' ? null : <p class="soft">{place}</p>}
+      </div>
+      <button type="button" onClick={() => (practice.problem.value = null)}>Dismiss</button>
+    </div>
+  );
+}
