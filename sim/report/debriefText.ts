@@ -27,7 +27,7 @@ export function chiefSentence(debrief: ReportedDebrief, system: UnitSystem): str
     case 'nothing':
       return 'The trigger was never held for long enough to lay a stroke: there is nothing to judge yet.';
     case 'met':
-      return `All that this task asks for is met. ${planText(debrief)}`;
+      return `${strokesMissing(debrief) ?? 'All that this task asks for is met.'} ${planText(debrief)}`;
     case 'measure': {
       const { measure, value, limit } = chief.row;
       const { title, means } = MEASURE_WORDS[measure];
@@ -39,6 +39,12 @@ export function chiefSentence(debrief: ReportedDebrief, system: UnitSystem): str
     case 'fault':
       return faultSentence(debrief, chief.fault, chief.run, system);
   }
+}
+
+/** Where fewer strokes were sprayed than the task asks for; null where there are enough. */
+function strokesMissing({ strokesAsked, traces }: ReportedDebrief): string | null {
+  if (traces.length >= strokesAsked) return null;
+  return `Only ${traces.length} of the ${strokesAsked} strokes that this task asks for ${traces.length === 1 ? 'was' : 'were'} sprayed.`;
 }
 
 function planText({ sprayed, planned }: ReportedDebrief): string {
@@ -133,11 +139,13 @@ function rangeWords(strokes: readonly number[]): string {
 }
 
 /** The mark: total, whether the task is passed, and what is missed. */
-export function markSentence({ score }: ReportedDebrief, system: UnitSystem): string {
+export function markSentence(debrief: ReportedDebrief, system: UnitSystem): string {
+  const { score } = debrief;
   const total = Number.isFinite(score.total) ? `${Math.round(100 * score.total)} of 100` : 'no mark';
   const missed = score.rows.filter(({ counts, isMet }) => counts && !isMet);
   if (score.isPassed) return `${total}: passed.`;
-  if (missed.length === 0) return `${total}: not passed; the rubric leaves out what this task asks for.`;
+  const few = strokesMissing(debrief);
+  if (missed.length === 0) return `${total}: not yet. ${few ?? 'The rubric leaves out what this task asks for.'}`;
   return `${total}: not yet. Outside the limits: ${listed(missed.map(({ measure, value, limit }) => `${MEASURE_WORDS[measure].title.toLowerCase()} (${shownMeasure(measure, value, system)}, limit ${shownMeasure(measure, limit, system)})`))}.`;
 }
 

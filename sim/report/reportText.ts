@@ -1,5 +1,6 @@
 import type { Warning } from '../base/errors.ts';
 import type { PaintAccount } from '../deposit/deposit.ts';
+import type { HandSpec } from '../job/schema.ts';
 import type { Target } from '../verdict/target.ts';
 import type { Fault, FilmFigures } from '../verdict/verdict.ts';
 import { ESTIMATE_STATEMENT, SPRAY_CAUTIONS } from './cautions.ts';
@@ -44,7 +45,7 @@ export function reportText(coats: readonly ReportedCoat[], job: ReportedJob, sys
 
 function coatLines(coat: ReportedCoat, curesTried: boolean, system: UnitSystem): string[] {
   const { setting, strokes, verdict, laid } = coat;
-  const laidBy = strokes.source === 'recording' ? 'as recorded' : setting.coat.hand.kind === 'steady' ? 'as planned' : `by a ${setting.coat.hand.kind} hand`;
+  const laidBy = strokes.source === 'recording' ? 'as recorded' : handWords(setting.coat.hand);
   return [
     `${setting.panel.name}: ${setting.coat.name}, ${setting.setUp.name}, ${countedStrokes(strokes.measures.length)} ${laidBy}`,
     ...wrapped(verdictSentence(coat, system)),
@@ -56,6 +57,19 @@ function coatLines(coat: ReportedCoat, curesTried: boolean, system: UnitSystem):
     ...faultLines(coat, curesTried, system),
     ...warningLines(coat),
   ];
+}
+
+/** The hand that laid a plan. */
+function handWords(hand: HandSpec): string {
+  switch (hand.kind) {
+    case 'steady':
+      return 'as planned';
+    case 'own':
+      return `by the hand of ${hand.name}`;
+    case 'practised':
+    case 'beginner':
+      return `by a ${hand.kind} hand`;
+  }
 }
 
 function countedStrokes(count: number): string {

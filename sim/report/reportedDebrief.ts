@@ -49,6 +49,8 @@ export interface ReportedDebrief {
   readonly sprayed: OtherFilm;
   /** What the planned strokes would have given. */
   readonly planned: OtherFilm;
+  /** How many strokes the task asks for; fewer show nothing, and the task is not passed. 0 where only the film counts. */
+  readonly strokesAsked: number;
   /** One a stroke, in time. */
   readonly traces: readonly StrokeTrace[];
 }

@@ -74,11 +74,11 @@ function handOf({ traces, strokes }: Debrief): DebriefReply['hand'] {
 }
 
 /** What a page reads: settings hold functions, which no message can carry, so they stay here. */
-function reportedOf({ task, trainee, name, coat, meant, figures, score, chief, sprayed, planned, traces }: Debrief): ReportedDebrief {
+function reportedOf({ task, trainee, name, coat, meant, figures, score, chief, sprayed, planned, traces, strokesAsked }: Debrief): ReportedDebrief {
   const { setting, strokes, laid, verdict, life } = coat;
   const { coat: spec, panel, panelGrid, setUp, target, warnings } = setting;
   return {
-    task, trainee, name, meant, figures, score, chief, sprayed, planned, traces,
+    task, trainee, name, meant, figures, score, chief, sprayed, planned, traces, strokesAsked,
     coat: {
       setting: { coat: spec, panel, panelGrid, setUp, target, warnings },
       strokes: { source: strokes.source, measures: strokes.measures, warnings: strokes.warnings },

@@ -1,3 +1,4 @@
+import type { Measure } from '../../job/measures.ts';
 import type { RubricSpec } from '../../job/rubric.ts';
 import type { SessionSpec } from '../../job/session.ts';
 import { coatFaults } from '../../report/reported.ts';
@@ -24,6 +25,9 @@ export interface Debrief extends ReportedDebrief {
   readonly strokes: CoatStrokes;
 }
 
+/** Measures of the hand: one stroke shows them as well as ten, so a task that counts them asks for all its strokes. */
+const HAND_MEASURES: readonly Measure[] = ['distance', 'speed', 'angle', 'overlap', 'trigger', 'stops'];
+
 /** How a session is looked through. */
 export interface DebriefOptions extends Pick<LifeOptions, 'shouldStop'> {
   /** Side of a grid cell, mm; the job's own where not given. */
@@ -49,12 +53,14 @@ export function debriefSession(session: SessionSpec, rubric: RubricSpec, options
   const traces = strokeTraces({ ...strokes, fanWidthPerDistance: fanWidthRatio(setting.setUp), triggerLag_s: setting.setUp.triggerLag_s });
   const watch = { ...stop, watch_s: task.watch_s };
   const sprayed = otherFilm(setting, coarse, strokes, watch);
-  const planned = otherFilm(setting, coarse, planOf(setting, setting.plan), watch);
+  const plan = planOf(setting, setting.plan);
+  const planned = otherFilm(setting, coarse, plan, watch);
+  const strokesAsked = task.counts.some((measure) => HAND_MEASURES.includes(measure)) ? plan.strokes.length : 0;
   const faults = [...verdict.faults, ...lifeVerdict.faults];
   const figures = sessionFigures({ task, setting, strokes, traces, laid, faults, sprayed, planned });
   const coat = { setting, strokes, laid, verdict, life: { verdict: lifeVerdict, moments: [] } };
   const meant = strokes.strokes.map((stroke) => stroke.meant);
-  return { task, trainee, name, coat, meant, figures, ...marked({ task, setting, strokes, traces, figures, coat }, rubric), sprayed, planned, traces, setting, coarse, strokes };
+  return { task, trainee, name, coat, meant, figures, strokesAsked, ...marked({ task, setting, strokes, traces, figures, coat, strokesAsked }, rubric), sprayed, planned, traces, setting, coarse, strokes };
 }
 
 /** The same session marked by another rubric; nothing is sprayed again. */
@@ -62,7 +68,10 @@ export function markAgain(debrief: Debrief, rubric: RubricSpec): Debrief {
   return { ...debrief, ...marked(debrief, rubric) };
 }
 
-function marked({ task, setting, strokes, traces, figures, coat }: Pick<Debrief, 'task' | 'setting' | 'strokes' | 'traces' | 'figures' | 'coat'>, rubric: RubricSpec): Pick<Debrief, 'score' | 'chief'> {
-  const score = scoreSession(figures, rubricFromSpec(rubric), task.counts);
-  return { score, chief: chiefOf({ setting, strokes, traces, faults: coatFaults(coat), score, laidFaults: coat.verdict.faults }) };
+type MarkedParts = Pick<Debrief, 'task' | 'setting' | 'strokes' | 'traces' | 'figures' | 'coat' | 'strokesAsked'>;
+
+function marked({ task, setting, strokes, traces, figures, coat, strokesAsked }: MarkedParts, rubric: RubricSpec): Pick<Debrief, 'score' | 'chief'> {
+  const scored = scoreSession(figures, rubricFromSpec(rubric), task.counts);
+  const score = { ...scored, isPassed: scored.isPassed && strokes.strokes.length >= strokesAsked };
+  return { score, chief: chiefOf({ task, setting, strokes, traces, faults: coatFaults(coat), score, laidFaults: coat.verdict.faults }) };
 }

@@ -21,6 +21,8 @@ export class PatchTexture extends GridTexture {
   /** Sends one block of the array that was last shown. */
   patch({ lowColumn, highColumn, lowRow, highRow }: Patch): void {
     const { gl, texture } = this.renderer;
+    // Pixi leaves alone what it has bound before, whichever unit is the active one; let go of, it is bound anew.
+    texture.unbind(this.source);
     texture.bind(this.source, 0);
     gl.pixelStorei(gl.UNPACK_ROW_LENGTH, this.source.width);
     gl.pixelStorei(gl.UNPACK_SKIP_PIXELS, lowColumn);
