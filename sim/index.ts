@@ -171,3 +171,6 @@ export { courseOf } from './stroke/course.ts';
 export { taskOf, type Drill } from './run/drills/drill.ts';
 export { drillById, DRILLS } from './run/drills/drills.ts';
 export { ownDrill } from './run/drills/ownDrill.ts';
+export { rubricJsonSchema, sessionJsonSchema } from './job/jsonSchema.ts';
+export { drillList, drillText, type ReportedDrill } from './report/drillText.ts';
+export { drillJson } from './report/drillJson.ts';

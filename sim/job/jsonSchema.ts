@@ -1,5 +1,10 @@
 import { toJsonSchema, type JsonSchema } from '@valibot/to-json-schema';
+import type { GenericSchema } from 'valibot';
+import { RUBRIC_VERSION, RubricSchema } from './rubric.ts';
 import { JobSchema, SCHEMA_VERSION } from './schema.ts';
+import { SESSION_VERSION, SessionSchema } from './session.ts';
+
+const DRAFT = 'https://json-schema.org/draft/2020-12/schema';
 
 /**
  * The job file's JSON Schema, draft 2020-12, made from the same schema that `parseJob` uses.
@@ -7,12 +12,48 @@ import { JobSchema, SCHEMA_VERSION } from './schema.ts';
  * and the geometry of outlines.
  */
 export function jobJsonSchema(): JsonSchema {
-  const schema = toJsonSchema(JobSchema, { target: 'draft-2020-12', typeMode: 'input', errorMode: 'throw' });
   return {
-    ...schema,
-    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    ...written(JobSchema),
+    $schema: DRAFT,
     $id: `urn:crosscoat:job:${SCHEMA_VERSION}`,
     title: 'Crosscoat job',
     description: `A spray-finishing job, schema version ${SCHEMA_VERSION}: the part, the gun set-ups and the coats. Units are in the keys; x right, y up.`,
   };
+}
+
+/**
+ * The session file's JSON Schema, draft 2020-12, made from the same schema that `parseSession` uses,
+ * with the present job's inside it. It leaves out that the coat is one of the job's, and what the
+ * strokes hold.
+ */
+export function sessionJsonSchema(): JsonSchema {
+  const schema = written(SessionSchema);
+  const job = jobJsonSchema();
+  return {
+    ...schema,
+    properties: { ...schema.properties, job: { $ref: job.$id } },
+    $defs: { ...schema.$defs, job },
+    $schema: DRAFT,
+    $id: `urn:crosscoat:session:${SESSION_VERSION}`,
+    title: 'Crosscoat practice session',
+    description: `A practice session, version ${SESSION_VERSION}: who sprayed, what for, the job as it was, and the strokes as recorded. An older job in it is upgraded in reading; this schema states the present one.`,
+  };
+}
+
+/**
+ * The rubric file's JSON Schema, draft 2020-12, made from the same schema that `parseRubric` uses.
+ * It leaves out that each measure has one row, and that the mark falls from `limit` to `none`.
+ */
+export function rubricJsonSchema(): JsonSchema {
+  return {
+    ...written(RubricSchema),
+    $schema: DRAFT,
+    $id: `urn:crosscoat:rubric:${RUBRIC_VERSION}`,
+    title: 'Crosscoat rubric',
+    description: `How practice sessions are marked, version ${RUBRIC_VERSION}: weight and limits of each measure, in mm, percent, deg or s by the measure.`,
+  };
+}
+
+function written(schema: GenericSchema): JsonSchema {
+  return toJsonSchema(schema, { target: 'draft-2020-12', typeMode: 'input', errorMode: 'throw' });
 }

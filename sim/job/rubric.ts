@@ -20,7 +20,7 @@ const RowSchema = record(
 /** How a practice session is marked: weight and limits of each measure, in mm, percent, deg or s by the measure. */
 export const RubricSchema = record(
   {
-    rubricVersion: v.pipe(v.literal(RUBRIC_VERSION), v.description('version of this file format')),
+    rubricVersion: v.pipe(v.literal(RUBRIC_VERSION, `give ${RUBRIC_VERSION}, the version that this build reads`), v.description('version of this file format')),
     name: text(200, 'name of the rubric'),
     rows: list(RowSchema, 1, MEASURES.length, 'one row a measure; a measure without a row is not marked'),
   },

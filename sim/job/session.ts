@@ -27,7 +27,7 @@ export const TaskSchema = record(
 /** A practice session: who, what for, the job as it was, and the strokes as sprayed. */
 export const SessionSchema = record(
   {
-    sessionVersion: v.pipe(v.literal(SESSION_VERSION), v.description('version of this file format')),
+    sessionVersion: v.pipe(v.literal(SESSION_VERSION, `give ${SESSION_VERSION}, the version that this build reads`), v.description('version of this file format')),
     id: v.pipe(v.string(ID_ADVICE), v.regex(/^[A-Za-z0-9_-]{1,64}$/, ID_ADVICE), v.description('stable name')),
     trainee: text(100, 'name of who sprayed; may be empty'),
     name: text(200, 'name of the session'),

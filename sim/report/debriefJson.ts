@@ -3,6 +3,7 @@ import { chiefSentence, markSentence, whatIfSentence } from './debriefText.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import { MEASURE_WORDS } from './measureWords.ts';
 import type { OtherFilm, ReportedDebrief, ReportedWhatIf } from './reportedDebrief.ts';
+import { coatWarnings } from './reported.ts';
 import { RESULT_VERSION } from './reportJson.ts';
 import { strokeJson } from './strokeJson.ts';
 import type { UnitSystem } from './units.ts';
@@ -43,6 +44,7 @@ export function debriefJson(debrief: ReportedDebrief, whatIfs: readonly Reported
     planned: filmJson(planned),
     whatIf: whatIfs.map((one) => ({ habit: one.habit, strokes: one.strokes, sentence: whatIfSentence(one, debrief, system), ...filmJson(one.other) })),
     strokes: coat.strokes.measures.map(strokeJson),
+    warnings: coatWarnings(coat).map(({ code, text }) => ({ code, text })),
   };
 }
 

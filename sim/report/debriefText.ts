@@ -1,8 +1,10 @@
 import type { Cause, Fault, FaultKind, FilmFigures, Zone } from '../verdict/verdict.ts';
+import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { MEASURE_WORDS, shownMeasure } from './measureWords.ts';
 import { panelPlace } from './panelPlace.ts';
 import type { OtherFilm, ReportedDebrief, ReportedWhatIf, WhatIfHabit } from './reportedDebrief.ts';
-import { wrapped } from './textLines.ts';
+import { coatWarnings } from './reported.ts';
+import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
 import { strokesTable } from './strokesTable.ts';
 import { shown, shownAngle, shownPercent, shownTime, type UnitSystem } from './units.ts';
@@ -27,7 +29,7 @@ export function chiefSentence(debrief: ReportedDebrief, system: UnitSystem): str
     case 'nothing':
       return 'The trigger was never held for long enough to lay a stroke: there is nothing to judge yet.';
     case 'met':
-      return `${strokesMissing(debrief) ?? 'All that this task asks for is met.'} ${planText(debrief)}`;
+      return `${strokesMissing(debrief) ?? metText(debrief)} ${planText(debrief)}`;
     case 'measure': {
       const { measure, value, limit } = chief.row;
       const { title, means } = MEASURE_WORDS[measure];
@@ -45,6 +47,11 @@ export function chiefSentence(debrief: ReportedDebrief, system: UnitSystem): str
 function strokesMissing({ strokesAsked, traces }: ReportedDebrief): string | null {
   if (traces.length >= strokesAsked) return null;
   return `Only ${traces.length} of the ${strokesAsked} strokes that this task asks for ${traces.length === 1 ? 'was' : 'were'} sprayed.`;
+}
+
+/** Nothing marked is missed; a rubric may still leave out what the task asks for. */
+function metText({ score }: ReportedDebrief): string {
+  return score.isPassed ? 'All that this task asks for is met.' : 'All that is marked is met, but the rubric leaves out some of what this task asks for.';
 }
 
 function planText({ sprayed, planned }: ReportedDebrief): string {
@@ -175,7 +182,8 @@ function areaChanges(before: OtherFilm, after: OtherFilm, system: UnitSystem): s
 
 /** A debrief for a terminal: the sentence, the mark, what the plan would have given, questions, strokes. */
 export function debriefText(debrief: ReportedDebrief, whatIfs: readonly ReportedWhatIf[], system: UnitSystem): string {
-  const { score, coat, planned, sprayed } = debrief;
+  const { score, coat, planned, sprayed, task, trainee } = debrief;
+  const doubts = coatWarnings(coat);
   const rows = score.rows.map(({ measure, value, limit, mark, weight, isMet, counts }) => [
     MEASURE_WORDS[measure].title,
     shownMeasure(measure, value, system),
@@ -185,6 +193,8 @@ export function debriefText(debrief: ReportedDebrief, whatIfs: readonly Reported
     counts ? (isMet ? 'met' : 'NOT MET') : '-',
   ]);
   return [
+    `${task.title}${trainee === '' ? '' : `, ${trainee}`}`,
+    '',
     ...wrapped(chiefSentence(debrief, system)),
     '',
     ...wrapped(markSentence(debrief, system)),
@@ -199,6 +209,9 @@ export function debriefText(debrief: ReportedDebrief, whatIfs: readonly Reported
     ...(whatIfs.length === 0 ? [] : ['', 'What if', ...whatIfs.flatMap((one) => wrapped(whatIfSentence(one, debrief, system)))]),
     '',
     ...strokesTable(coat.strokes.measures, system),
+    '',
+    ...(doubts.length === 0 ? [] : [...bulleted('Doubts', doubts.map(({ text }) => text)), '']),
+    ...wrapped(ESTIMATE_STATEMENT),
     '',
   ].join('\n');
 }

@@ -1,8 +1,10 @@
-import { Command, Option } from 'commander';
-import { jobJsonSchema } from '../../sim/index.ts';
+import { Argument, Command, Option } from 'commander';
+import { jobJsonSchema, rubricJsonSchema, sessionJsonSchema } from '../../sim/index.ts';
 import { air, type AirOptions } from './air.ts';
+import { debrief, type DebriefOptions } from './debrief.ts';
 import { demo } from './demo.ts';
 import { demonstrate, type DemonstrateOptions } from './demonstrate.ts';
+import { drill, type DrillOptions } from './drill.ts';
 import { EXIT } from './exitCodes.ts';
 import { FIELD_NAMES } from './filmFiles.ts';
 import type { Io } from './io.ts';
@@ -18,9 +20,17 @@ Try it:
   crosscoat spray demo.json --coat planned --until 15min --at 1min,5min
   crosscoat air --temp 21C --rh 65%
   crosscoat demonstrate stop --knob 0.3
+  crosscoat drill half-overlap
+  crosscoat drill half-overlap --job > half.json
+  crosscoat plan half.json --out strokes.csv
+  crosscoat debrief --strokes strokes.csv --drill half-overlap
 
-A job name of - reads standard input. Exit codes: 0 done, 1 the film has faults and --strict
-was given, 2 bad input. Every figure is a teaching and planning estimate.`;
+A job or session name of - reads standard input. Exit codes: 0 done, 1 --strict was given and
+the film has faults or the session is not passed, 2 bad input. Every figure is a teaching and
+planning estimate.`;
+
+/** What `crosscoat schema` prints, by the file's kind. */
+const SCHEMAS = { job: jobJsonSchema, session: sessionJsonSchema, rubric: rubricJsonSchema } as const;
 
 /** The command and its options; `finish` is given the exit code of what ran. */
 export function makeProgram(io: Io, finish: (code: number) => void): Command {
@@ -37,11 +47,14 @@ export function makeProgram(io: Io, finish: (code: number) => void): Command {
   addPlan(program, io, finish);
   addAir(program, io, finish);
   addDemonstrate(program, io, finish);
+  addDrill(program, io, finish);
+  addDebrief(program, io, finish);
   program
     .command('schema')
-    .description('print the JSON Schema of the job file')
-    .action(async () => {
-      await io.out(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+    .description('print the JSON Schema of the job file, or of a session or rubric file')
+    .addArgument(new Argument('[file]', 'which file').choices(Object.keys(SCHEMAS)).default('job'))
+    .action(async (file: keyof typeof SCHEMAS) => {
+      await io.out(`${JSON.stringify(SCHEMAS[file](), null, 2)}\n`);
       finish(EXIT.done);
     });
   program
@@ -115,4 +128,32 @@ function addDemonstrate(program: Command, io: Io, finish: (code: number) => void
     .addOption(unitsOption())
     .option('--json', 'print one JSON object in place of the report')
     .action(async (name: string | undefined, options: DemonstrateOptions) => finish(await demonstrate(io, name, options)));
+}
+
+function addDrill(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('drill')
+    .description('list the drills, or say what one asks for')
+    .argument('[drill]', 'which one, by its id or number; all are listed without it')
+    .option('--job', 'print its job file instead')
+    .addOption(unitsOption())
+    .option('--json', 'print JSON in place of the text')
+    .action(async (name: string | undefined, options: DrillOptions) => finish(await drill(io, name, options)));
+}
+
+function addDebrief(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('debrief')
+    .description('look a practice session through: what to fix first, its mark, the planned film beside it, what each habit cost')
+    .argument('[session]', 'session file (*.crosscoat-session.json), or - for standard input')
+    .option('--strokes <file>', 'recorded strokes (CSV or trajectory text) in place of a session file')
+    .option('--drill <drill>', 'what the strokes were sprayed for: a drill, by its id or number')
+    .option('--job <file>', 'what the strokes were sprayed for: a coat of this job')
+    .option('--coat <id>', "which coat of --job; not needed where it has only one")
+    .option('--rubric <file>', 'mark by this rubric (JSON) in place of the usual one')
+    .option('--no-what-if', 'do not spray again without each habit (quicker)')
+    .addOption(unitsOption())
+    .option('--strict', 'exit code 1 where the session is not passed')
+    .option('--json', 'print one JSON object in place of the text')
+    .action(async (session: string | undefined, options: DebriefOptions) => finish(await debrief(io, session, options)));
 }

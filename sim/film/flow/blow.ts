@@ -25,6 +25,8 @@ const FRICTION = 0.006;
 const AIR_REACH = 1.3;
 
 const TALLY: DryTally = { fast_m: 0, slow_m: 0, wave_m_s: 0 };
+/** One cell as a block, reused: a blast has thousands. */
+const CELL = { lowColumn: 0, highColumn: 0, lowRow: 0, highRow: 0 };
 
 /**
  * Air blown at a film for `step_s`: it carries vapour off faster, and where its drag is stronger than
@@ -45,7 +47,8 @@ export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: n
   for (let row = lowRow; row < highRow; row++) {
     for (let column = lowColumn; column < highColumn; column++) {
       const cell = row * grid.columns + column;
-      if (film.inside[cell] === 0) continue;
+      // Bare or dry, nothing there dries further or moves; most of a blast falls on such cells.
+      if (!((film.fast_m[cell] as number) + (film.slow_m[cell] as number) > 0)) continue;
       const dx = (column + 0.5) * grid.cellSize_m - blast.x_m;
       const dy = (row + 0.5) * grid.cellSize_m - blast.y_m;
       const u = (dx * blast.longX + dy * blast.longY) / (AIR_REACH * blast.halfLength_m);
@@ -57,7 +60,11 @@ export function blowFilm(film: LivingFilm, law: FilmLaw, blast: Blast, step_s: n
       const ratio = Math.sqrt(Math.max(1, speed_m_s / Math.max(0.1, law.air.speed_m_s))) - 1;
       // Only what the air adds: the film levels in this time anyway, and that is counted when its tile is visited.
       const levelled_m4 = film.levelling_m4[cell] as number;
-      dryBlock(film, law, { lowColumn: column, highColumn: column + 1, lowRow: row, highRow: row + 1 }, step_s, ratio, TALLY);
+      CELL.lowColumn = column;
+      CELL.highColumn = column + 1;
+      CELL.lowRow = row;
+      CELL.highRow = row + 1;
+      dryBlock(film, law, CELL, step_s, ratio, TALLY);
       film.levelling_m4[cell] = levelled_m4;
       const push = pushOf(film, law, cell, FRICTION * 0.5 * AIR_DENSITY_KG_M3 * speed_m_s * speed_m_s * Math.min(1, 4 * away), step_s);
       if (push > 0) moved.push({ cell, push, outX: u * blast.longX - s * blast.longY, outY: u * blast.longY + s * blast.longX });

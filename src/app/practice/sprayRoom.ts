@@ -13,7 +13,7 @@ import type { Sounds } from './sounds.ts';
 import { StrokesLaid } from './strokesLaid.ts';
 
 /** Script time that the film may take of a frame, ms; while time is let pass nobody waits for a stroke. */
-const WORK_MS = 2.5;
+const WORK_MS = 2;
 const PASSING_WORK_MS = 12;
 /** Gauges follow this often: faster cannot be read. */
 const GAUGE_MS = 66;
@@ -25,7 +25,8 @@ const GAP_S = 0.5;
 const MOST_ROWS = 900_000;
 /** Colours of the film as it lies now run to this many times the target. */
 const NOW_SPAN = 1.6;
-const FIT_SIDE_M = 0.06;
+/** Beside the panel there is room for the gun to be moving before the trigger is pulled. */
+const FIT_SIDE_M = 0.02;
 
 /** How the reader holds the gun; the distance and the pivot's place come from the panel. */
 export type HandPrefs = Omit<HandSettings, 'meantDistance_m' | 'pivotX_m'>;
@@ -271,7 +272,7 @@ export class SprayRoom {
   private scene(): SprayScene {
     const { panel } = this.setting;
     const { tilt_rad, down_rad } = panel.attitude;
-    const side_m = Math.max(FIT_SIDE_M, this.setting.plan.lead_m + FIT_SIDE_M);
+    const side_m = this.setting.plan.lead_m + FIT_SIDE_M;
     return {
       panel: { outline: panel.outline, holes: panel.holes, width_m: panel.width_m, height_m: panel.height_m, down_rad: Math.sin(tilt_rad) < 1e-6 ? null : down_rad },
       fit_m: [-side_m, -side_m, panel.width_m + side_m, panel.height_m + side_m],

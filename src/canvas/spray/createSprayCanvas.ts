@@ -142,6 +142,9 @@ class SprayView implements SprayCanvas {
     this.camera = isFixed
       ? { pxPerM: scale, originX_px: width_px / 2 - ((fit[0] + fit[2]) / 2) * scale, originY_px: height_px / 2 + ((fit[1] + fit[3]) / 2) * scale }
       : fitCamera(frame, fit);
+    // Where the panel lies on the glass, for whoever drives the page by script.
+    const { pxPerM, originX_px, originY_px } = this.camera;
+    Object.assign(root.dataset, { pxPerM: String(pxPerM), originX: String(originX_px), originY: String(originY_px) });
     // Resizing empties the canvas: drawn at once, it does not flash.
     this.redraw();
   }

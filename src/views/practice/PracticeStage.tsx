@@ -2,7 +2,7 @@ import './practice.css';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { startDebriefing } from '../../app/practice/debriefing.ts';
-import { closeKeptSessions, openKeptSessions } from '../../app/practice/keptSessions.ts';
+import { closeKeptSessions, keepAgain, keptSessions, openKeptSessions, saveNotKept } from '../../app/practice/keptSessions.ts';
 import { practice, setPrefs, TABS, type PracticeTab } from '../../app/practice/practice.ts';
 import { findDraft } from '../../app/practice/underway.ts';
 import { unsaidPlace } from '../../app/problem.ts';
@@ -11,6 +11,7 @@ import { ClassSheet } from './ClassSheet.tsx';
 import { DebriefSheet } from './DebriefSheet.tsx';
 import { DraftFound } from './DraftFound.tsx';
 import { ProgressSheet } from './ProgressSheet.tsx';
+import { NotKept } from './progress/NotKept.tsx';
 import { SpraySheet } from './SpraySheet.tsx';
 
 const TAB_WORDS: Readonly<Record<PracticeTab, string>> = { spray: 'Spray', debrief: 'Debrief', progress: 'Progress', class: 'Class' };
@@ -56,11 +57,12 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
       </header>
       <PracticeProblem />
       <DraftFound />
+      {tab === 'progress' ? null : <NotKept sessions={keptSessions.notKept.value} save={saveNotKept} keepAgain={() => void keepAgain()} />}
       <div id="practice-sheet" role="tabpanel" aria-labelledby={`practice-tab-${tab}`}>
         <SpraySheet isShown={tab === 'spray'} />
-        {tab === 'debrief' ? <DebriefSheet /> : null}
-        {tab === 'progress' ? <ProgressSheet close={close} /> : null}
-        {tab === 'class' ? <ClassSheet /> : null}
+        {tab === 'debrief' ? <div class="practice-padded"><DebriefSheet /></div> : null}
+        {tab === 'progress' ? <div class="practice-padded"><ProgressSheet close={close} /></div> : null}
+        {tab === 'class' ? <div class="practice-padded"><ClassSheet /></div> : null}
       </div>
     </div>
   );

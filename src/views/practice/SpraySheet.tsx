@@ -11,6 +11,7 @@ import { TriggerPad } from './TriggerPad.tsx';
 /** The panel under the hand. It stays while another sheet is shown, so that a session goes on. */
 export function SpraySheet({ isShown }: { readonly isShown: boolean }): JSX.Element {
   const host = useRef<HTMLDivElement>(null);
+  const panel = room.value?.setting.panel;
   useEffect(() => (host.current === null ? undefined : mountRoom(host.current)), []);
   return (
     <section class="spray-sheet" hidden={!isShown} aria-label="Spray">
@@ -20,7 +21,13 @@ export function SpraySheet({ isShown }: { readonly isShown: boolean }): JSX.Elem
       </div>
       <div class="spray-work">
         <GaugeStrip />
-        <div ref={host} class="spray-host" data-started-ms={startedIn_ms.value.toFixed(0)} data-ready={room.value !== null} />
+        <div
+          ref={host}
+          class="spray-host"
+          style={panel === undefined ? {} : { '--panel-aspect': panel.width_m / panel.height_m }}
+          data-started-ms={startedIn_ms.value.toFixed(0)}
+          data-ready={room.value !== null}
+        />
         <SprayControls />
         <TriggerPad />
         <LiveLegend />

@@ -26,9 +26,14 @@ const DISTANCE_SPEED_M_S = 0.1;
 /** Below this the trigger's own spring is not yet taken up. */
 const TRIGGER_SLACK = 0.1;
 
+/** Asking for gamepads takes a browser a millisecond or more; where there is none it is asked this often. */
+const LOOK_MS = 500;
+
 /** The gun held by a gamepad, polled every frame: it sends no events. */
 export class GamepadInput {
   private before_ms = NaN;
+  private isThere = false;
+  private looked_ms = -Infinity;
   private fanWasPressed = false;
 
   constructor(
@@ -40,7 +45,10 @@ export class GamepadInput {
   poll(now_ms: number): void {
     const passed_ms = now_ms - this.before_ms;
     this.before_ms = now_ms;
+    if (!this.isThere && now_ms - this.looked_ms < LOOK_MS) return;
+    this.looked_ms = now_ms;
     const pad = this.source.getGamepads?.().find((one) => one?.connected === true) ?? null;
+    this.isThere = pad !== null;
     if (pad === null) this.letGo();
     else this.read(pad, passed_ms > 0 && passed_ms <= LEAP_MS ? passed_ms / 1000 : 0);
   }

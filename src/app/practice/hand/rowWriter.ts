@@ -4,8 +4,10 @@ import type { HeldGun } from './heldGun.ts';
 import { roundedPose } from './roundedPose.ts';
 import type { DraftPose } from './wristPose.ts';
 
-/** A gun that stands is written down this often, so that its stop is not read as a slow slide. */
-const STANDING_MS = 20;
+/** A gun that stands is written down this often, so that its stop is not read as a slow slide: in every frame. */
+const STANDING_MS = 16;
+/** It is then said to stand until so long ago: a move since then may still be on its way to the page. */
+const BEHIND_MS = 8;
 /** How long an error of the distance lasts. Assumed, as for the wander of a planned hand. */
 const WANDER_S = 1.3;
 const DISTANCE_CHANNEL = 0;
@@ -61,9 +63,10 @@ export class RowWriter {
     if (!this.gun.isPlaced) return;
     this.gun.describe(this.draft);
     // A frame far behind the last row tells of a clock set back, and is written like one far ahead.
-    const isFresh = Math.abs(this.clock.passed_ms(time_ms, 'frame')) < STANDING_MS;
-    if (isFresh && isSame(this.draft, this.written)) return;
-    this.write(time_ms, 'frame');
+    const passed_ms = this.clock.passed_ms(time_ms, 'frame');
+    const stands = isSame(this.draft, this.written);
+    if (stands && Math.abs(passed_ms) < STANDING_MS) return;
+    this.write(stands && passed_ms > 0 && passed_ms <= LEAP_MS ? time_ms - BEHIND_MS : time_ms, 'frame');
   }
 
   private write(time_ms: number, source: TimeSource): void {

@@ -10,14 +10,21 @@ function sprayingRig(): HandRig {
 }
 
 describe('a gun that stands', () => {
-  it('is written down every 20 ms of a stop of 0.7 s, so that the stop is no slide', () => {
+  it('is written down in every frame of a stop of 0.7 s, so that the stop is no slide', () => {
     const rig = sprayingRig();
-    expect(rig.run(1004, 1700, 4)).toBe(35);
+    expect(rig.run(1016, 1704, 16)).toBe(44);
     rig.pointer('pointermove', 1704, { ...spraying, clientX: 210 });
     const stop = rig.rows.slice(0, -1);
     expect(stop.every((row) => row.x_m === stop[0]!.x_m && row.trigger === 1)).toBe(true);
-    expect(stop.at(-1)!.t_s).toBe(0.7);
+    expect(stop.at(-1)!.t_s).toBe(0.696);
     expect(rig.last.t_s).toBe(0.704);
+  });
+
+  it('stands until 8 ms ago, so that a move that a frame overtook keeps its own time', () => {
+    const rig = sprayingRig();
+    rig.run(1016, 1032, 16);
+    rig.pointer('pointermove', 1027, { ...spraying, clientX: 203 });
+    expect(rig.rows.map((row) => row.t_s)).toEqual([0, 0.008, 0.024, 0.027]);
   });
 
   it('has no rows before it was first put somewhere', () => {
@@ -145,7 +152,7 @@ describe('time', () => {
     rig.run(1020, 1100, 20);
     const before = rig.rows.length;
     expect(rig.run(9000, 9000)).toBe(2);
-    expect(rig.rows.slice(before).map((row) => [row.t_s, row.trigger])).toEqual([[0.100001, 0], [8, 0]]);
+    expect(rig.rows.slice(before).map((row) => [row.t_s, row.trigger])).toEqual([[0.092001, 0], [8, 0]]);
     expect(rig.rows[before]!.x_m).toBe(rig.rows[0]!.x_m);
   });
 

@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Download, type Locator, type Page } from '@playwright/test';
+import { parseSession, type SessionSpec } from '../../sim/index.ts';
+
+/** Practice, opened over the window. */
+export async function openPractice(page: Page): Promise<Locator> {
+  await page.getByRole('navigation').getByRole('button', { name: /Practice/ }).click();
+  const stage = page.getByRole('dialog', { name: 'Practice' });
+  await expect(stage.locator('.spray-host')).toHaveAttribute('data-ready', 'true', { timeout: 30_000 });
+  await expect(stage.locator('.spray-canvas')).toBeVisible();
+  return stage;
+}
+
+/** Chooses a drill by its id and waits until its panel hangs. */
+export async function chooseDrill(stage: Locator, id: string): Promise<void> {
+  await stage.getByRole('combobox', { name: 'Drill', exact: true }).selectOption(id);
+  await expect(stage.locator('.spray-host')).toHaveAttribute('data-ready', 'true');
+}
+
+/** Ends the session and waits for what the hand is told. */
+export async function debrief(stage: Locator): Promise<void> {
+  await stage.getByRole('button', { name: 'Finish and debrief' }).click();
+  await expect(stage.locator('.debrief')).toBeVisible({ timeout: 60_000 });
+}
+
+/** The session in view as the file that the page saves. */
+export async function savedSession(page: Page, stage: Locator): Promise<SessionSpec> {
+  const file = await saved(page, () => stage.getByRole('button', { name: 'Save the session' }).click());
+  return parseSession(await textOf(file));
+}
+
+/** The strokes in view as the CSV that the page saves. */
+export async function savedStrokes(page: Page, stage: Locator): Promise<string> {
+  return textOf(await saved(page, () => stage.getByRole('button', { name: /Export strokes/ }).click()));
+}
+
+async function saved(page: Page, press: () => Promise<void>): Promise<Download> {
+  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
+  return download;
+}
+
+async function textOf(download: Download): Promise<string> {
+  return readFileSync(await download.path(), 'utf8');
+}
