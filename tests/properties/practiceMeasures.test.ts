@@ -100,11 +100,15 @@ describe('a straight session', () => {
         const { strokes } = found(sampled(straight(hand), sensor));
         const pitch_m = (1 - hand.overlap) * RATIO * hand.distance_m;
         expect(strokes.strokes).toHaveLength(Math.floor(setting.panel.height_m / pitch_m) + 1);
-        strokes.measures.forEach(({ speed, distance, tilt, overlap, stops }, i) => {
+        strokes.measures.forEach(({ speed, distance, tilt, overlap, stops, triggerOn_m, triggerOff_m }, i) => {
           expect(Math.abs(speed.mean_m_s / hand.speed_m_s - 1)).toBeLessThan(0.02);
           expect(Math.abs(distance.mean_m / hand.distance_m - 1)).toBeLessThan(0.02);
           expect(tilt.mean_rad).toBeCloseTo(hand.tilt_rad, 6);
           expect(stops).toEqual([]);
+          // The fluid follows the trigger by the lag, and the trigger is seen up to one sample late; places are good to a millimetre.
+          const [lag_m, late_m] = [LAG_S * hand.speed_m_s, hand.speed_m_s / sensor.rate_Hz];
+          expect(Math.abs((triggerOn_m ?? NaN) - (OUTSIDE_M - lag_m - late_m / 2))).toBeLessThan(late_m / 2 + 1e-3);
+          expect(Math.abs((triggerOff_m ?? NaN) - (OUTSIDE_M + lag_m + late_m / 2))).toBeLessThan(late_m / 2 + 1e-3);
           if (i === 0) return;
           expect(overlap?.neighbour).toBe(i - 1);
           expect(Math.abs((overlap?.meanFraction ?? NaN) / hand.overlap - 1)).toBeLessThan(0.02);

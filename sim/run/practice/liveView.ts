@@ -1,5 +1,6 @@
 import type { CellBlock } from '../../base/grid.ts';
 import type { Deposit } from '../../deposit/deposit.ts';
+import type { LivingFilm } from '../../film/life/state.ts';
 import type { Target } from '../../verdict/target.ts';
 import type { LiveSpray } from './liveSpray.ts';
 
@@ -30,69 +31,94 @@ export function emptyShownFilm(cells: number): ShownFilm {
   return { value: new Float32Array(cells), look: new Float32Array(cells) };
 }
 
+/** Working memory for one row of cells: what lies there with what has just landed on it. Reused, so that a frame allocates nothing. */
+interface Row {
+  solids_m: Float64Array;
+  fresh_m: Float64Array;
+  landed_m: Float64Array;
+  laid_m: Float64Array;
+  dust_m: Float64Array;
+}
+
+let row: Row = makeRow(0);
+
+function makeRow(columns: number): Row {
+  const column = (): Float64Array => new Float64Array(columns);
+  return { solids_m: column(), fresh_m: column(), landed_m: column(), laid_m: column(), dust_m: column() };
+}
+
 /** Writes one block of cells of a live film as it is now, what landed in this moment included. */
 export function writeShown(live: LiveSpray, block: CellBlock, kind: LiveValue, target: Target, shown: ShownFilm): void {
-  const { film } = live;
+  const { film, law } = live;
   const pending = live.pending();
-  const valueAt = kind === 'wet-now' ? wetNow : targetShare(target);
   const { columns } = film.grid;
-  for (let row = block.lowRow; row < block.highRow; row++) {
-    const end = row * columns + block.highColumn;
-    for (let cell = row * columns + block.lowColumn; cell < end; cell++) {
-      if (film.inside[cell] === 0) continue;
-      gather(live, pending, cell);
-      shown.value[cell] = valueAt(AT);
-      shown.look[cell] = lookOf(live, cell, target.dryFraction);
+  const width = block.highColumn - block.lowColumn;
+  if (row.solids_m.length < width) row = makeRow(width);
+  for (let r = block.lowRow; r < block.highRow; r++) {
+    const first = r * columns + block.lowColumn;
+    gatherFilm(film, first, width);
+    for (const deposit of pending) addLanded(deposit, first, width);
+    if (kind === 'wet-now') writeWet(film, first, width, shown.value);
+    else writeShare(target.film === 'wet' ? row.landed_m : row.laid_m, target.thickness_m, first, width, shown.value);
+    writeLook(film, law.setFraction, target.dryFraction, first, width, shown.look);
+  }
+}
+
+function gatherFilm(film: LivingFilm, first: number, width: number): void {
+  const { solids_m, fresh_m, landed_m, laid_m, dust_m } = row;
+  const { solids_m: solids, fast_m, slow_m, landed_m: landed, laid_m: laid, arrivedDry_m } = film;
+  for (let i = 0; i < width; i++) {
+    const cell = first + i;
+    const dry = solids[cell] as number;
+    solids_m[i] = dry;
+    fresh_m[i] = dry + (fast_m[cell] as number) + (slow_m[cell] as number);
+    landed_m[i] = landed[cell] as number;
+    laid_m[i] = laid[cell] as number;
+    dust_m[i] = arrivedDry_m[cell] as number;
+  }
+}
+
+function addLanded(deposit: Deposit, first: number, width: number): void {
+  const { solids_m, fresh_m, landed_m, laid_m, dust_m } = row;
+  const { wet_m, solids_m: solids, arrivedDry_m } = deposit;
+  for (let i = 0; i < width; i++) {
+    const cell = first + i;
+    const wet = wet_m[cell] as number;
+    const dry = solids[cell] as number;
+    solids_m[i] = (solids_m[i] as number) + dry;
+    laid_m[i] = (laid_m[i] as number) + dry;
+    fresh_m[i] = (fresh_m[i] as number) + wet;
+    landed_m[i] = (landed_m[i] as number) + wet;
+    dust_m[i] = (dust_m[i] as number) + (arrivedDry_m[cell] as number);
+  }
+}
+
+function writeWet({ beneathSolids_m, beneathFast_m, beneathSlow_m, inside }: LivingFilm, first: number, width: number, value: Float32Array): void {
+  const { fresh_m } = row;
+  for (let i = 0; i < width; i++) {
+    const cell = first + i;
+    const all = (fresh_m[i] as number) + (beneathSolids_m[cell] as number) + (beneathFast_m[cell] as number) + (beneathSlow_m[cell] as number);
+    value[cell] = inside[cell] === 0 ? 0 : all;
+  }
+}
+
+function writeShare(film_m: Float64Array, thickness_m: number, first: number, width: number, value: Float32Array): void {
+  for (let i = 0; i < width; i++) value[first + i] = (film_m[i] as number) / thickness_m;
+}
+
+function writeLook({ run_m, inside }: LivingFilm, setFraction: number, dustFraction: number, first: number, width: number, look: Float32Array): void {
+  const { solids_m, fresh_m, landed_m, dust_m } = row;
+  const shownRun_m = SHOWN_RUN_M;
+  for (let i = 0; i < width; i++) {
+    const cell = first + i;
+    const landed = landed_m[i] as number;
+    const dust = dust_m[i] as number;
+    if (landed > 0 && dust > dustFraction * landed) {
+      look[cell] = -dust / landed;
+      continue;
     }
+    const fresh = fresh_m[i] as number;
+    const wetness = fresh > 0 && inside[cell] !== 0 ? Math.max(0, 1 - (solids_m[i] as number) / (fresh * setFraction)) : 0;
+    look[cell] = wetness > 0 && (run_m[cell] as number) > shownRun_m ? wetness + RUNNING : wetness;
   }
-}
-
-/** A cell's film with what has just landed on it. */
-interface CellFilm {
-  solids: number;
-  fresh: number;
-  beneath: number;
-  landed: number;
-  laid: number;
-  dust: number;
-}
-
-const AT: CellFilm = { solids: 0, fresh: 0, beneath: 0, landed: 0, laid: 0, dust: 0 };
-
-function gather({ film }: LiveSpray, pending: readonly Deposit[], cell: number): void {
-  let solids = film.solids_m[cell] as number;
-  let fresh = solids + (film.fast_m[cell] as number) + (film.slow_m[cell] as number);
-  let landed = film.landed_m[cell] as number;
-  let laid = film.laid_m[cell] as number;
-  let dust = film.arrivedDry_m[cell] as number;
-  for (const deposit of pending) {
-    const wet = deposit.wet_m[cell] as number;
-    const dry = deposit.solids_m[cell] as number;
-    solids += dry;
-    laid += dry;
-    fresh += wet;
-    landed += wet;
-    dust += deposit.arrivedDry_m[cell] as number;
-  }
-  AT.solids = solids;
-  AT.fresh = fresh;
-  AT.beneath = (film.beneathSolids_m[cell] as number) + (film.beneathFast_m[cell] as number) + (film.beneathSlow_m[cell] as number);
-  AT.landed = landed;
-  AT.laid = laid;
-  AT.dust = dust;
-}
-
-function wetNow({ fresh, beneath }: CellFilm): number {
-  return fresh + beneath;
-}
-
-function targetShare({ film, thickness_m }: Target): (at: CellFilm) => number {
-  return film === 'wet' ? ({ landed }) => landed / thickness_m : ({ laid }) => laid / thickness_m;
-}
-
-function lookOf({ film, law }: LiveSpray, cell: number, dustFraction: number): number {
-  const { landed, dust, fresh, solids } = AT;
-  if (landed > 0 && dust > dustFraction * landed) return -dust / landed;
-  const wetness = fresh > 0 ? Math.max(0, 1 - solids / (fresh * law.setFraction)) : 0;
-  return wetness + ((film.run_m[cell] as number) > SHOWN_RUN_M && wetness > 0 ? RUNNING : 0);
 }

@@ -16,7 +16,7 @@ function oneStroke(open_s: number, poseAt: (t_s: number) => Partial<Pose>, trigg
   });
   const path = pathFrom(rows);
   const firstRow = rows.findIndex(({ trigger }) => trigger > 0);
-  const lastRow = rows.findLastIndex(({ trigger }) => trigger > 0) + 1;
+  const lastRow = firstRow + rows.filter(({ trigger }) => trigger > 0).length;
   const stroke: Stroke = { index: 3, pass: 1, firstRow, lastRow, meant: MEANT };
   const [trace] = strokeTraces({ path, strokes: [stroke], fanWidthPerDistance: RATIO, triggerLag_s });
   if (trace === undefined) throw new Error('no trace');

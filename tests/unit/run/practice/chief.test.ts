@@ -154,6 +154,15 @@ describe('what a task asks for', () => {
     expect(chief([other, run], [other])).toEqual({ kind: 'fault', fault: run, run: run.zones[0] });
     expect(chief([outside], [outside]).kind).toBe('measure');
   });
+
+  it('speaks of the measure with the least mark of those that count and are missed', () => {
+    const debrief = sprayed(LEVEL, LEVEL.planned.path);
+    const marks = new Map<Measure, number>([['speed', 0.6], ['coverage', 0.2], ['angle', 0.4], ['paint', 0.1]]);
+    const rows = debrief.score.rows.map((row) => ({ ...row, mark: marks.get(row.measure) ?? 1, isMet: !marks.has(row.measure), counts: row.measure !== 'paint' }));
+    const parts: ChiefParts = { ...debrief, faults: [], laidFaults: [], score: { total: 0.9, rows, isPassed: false } };
+    expect(chiefOf(parts)).toMatchObject({ kind: 'measure', row: { measure: 'coverage' }, stroke: null });
+    expect(chiefOf({ ...parts, score: { ...parts.score, rows: rows.filter(({ measure }) => measure !== 'coverage') } })).toMatchObject({ row: { measure: 'angle' } });
+  });
 });
 
 /** The plan with fluid on so much of travel later, on every stroke. */
