@@ -33,3 +33,13 @@ export interface CellBlock {
   readonly lowRow: number;
   readonly highRow: number;
 }
+
+/** The smallest block that holds two. */
+export function blockHull(a: CellBlock, b: CellBlock): CellBlock {
+  return {
+    lowColumn: Math.min(a.lowColumn, b.lowColumn),
+    highColumn: Math.max(a.highColumn, b.highColumn),
+    lowRow: Math.min(a.lowRow, b.lowRow),
+    highRow: Math.max(a.highRow, b.highRow),
+  };
+}

@@ -1,4 +1,4 @@
-import type { CellBlock } from '../base/grid.ts';
+import { blockHull, type CellBlock } from '../base/grid.ts';
 import type { AirSlice } from '../deposit/airSlices.ts';
 import type { GunPose } from '../deposit/fluidSlices.ts';
 import { poseBetween } from '../deposit/pieces.ts';
@@ -24,20 +24,25 @@ export interface GunStep {
 
 /**
  * Carries a film over one step of spraying, in pieces: it lives up to the step's end, then takes what
- * landed, then is blown at. After each piece the block of cells that it changed is given out.
+ * landed, then is blown at. After each piece the block of cells that it changed is given out; blasts
+ * lie over each other, so theirs is given out once, after the last, and null between them.
  * @throws CrosscoatError `cancelled`.
  */
-export function* filmSteps(film: LivingFilm, law: FilmLaw, setting: CoatSetting, step: GunStep, options: AdvanceOptions = {}): Generator<CellBlock, void> {
+export function* filmSteps(film: LivingFilm, law: FilmLaw, setting: CoatSetting, step: GunStep, options: AdvanceOptions = {}): Generator<CellBlock | null, void> {
   const from_s = film.time_s;
   yield* advanceSteps(film, law, step.until_s, options);
   if (step.landing !== null) {
     wetFilm(film, law, step.landing);
     yield step.landing;
   }
+  let blown: CellBlock | null = null;
   for (const { blast, step_s } of blastsOf(setting, step, from_s)) {
     blowFilm(film, law, blast, step_s);
-    yield blastBlock(film.grid, blast);
+    const block = blastBlock(film.grid, blast);
+    blown = blown === null ? block : blockHull(blown, block);
+    yield null;
   }
+  if (blown !== null) yield blown;
 }
 
 /** The air that the trigger lets out, with or without fluid, blows at the film: one blast for every half depth of travel. */

@@ -21,6 +21,8 @@ const SLACK = 2;
 test('a frame of practice on 1500 × 750 cells, and the start of a drill', async ({ app, page }) => {
   await app.drop('large.crosscoat.json', serialiseJob(largePanel()));
   await app.chooseCoat('Cross coat as planned');
+  // A software renderer fills few pixels a second; a small window leaves it about as many frames as a screen has.
+  await page.setViewportSize({ width: 900, height: 480 });
   const stage = await openPractice(page);
   const host = stage.locator('.spray-host');
   await chooseDrill(stage, 'own');

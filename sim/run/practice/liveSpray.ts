@@ -1,4 +1,4 @@
-import type { CellBlock } from '../../base/grid.ts';
+import { blockHull, type CellBlock } from '../../base/grid.ts';
 import { airSlices, type AirSlice } from '../../deposit/airSlices.ts';
 import { layBands } from '../../deposit/bands.ts';
 import type { Deposit } from '../../deposit/deposit.ts';
@@ -35,7 +35,7 @@ interface Window {
 
 /** One window on its way into the film. */
 interface Work {
-  readonly steps: Generator<CellBlock, void>;
+  readonly steps: ReturnType<typeof filmSteps>;
   readonly window: Window;
   readonly landing: Landing | null;
 }
@@ -47,7 +47,7 @@ export type Touched = (block: CellBlock) => void;
  * A coat sprayed by a hand as it moves: poses come in one by one, the liquid of each is laid at
  * once, and the film lives on by the same quarter-second steps as a coat that is sprayed from a
  * whole path (`liveUntil`), in pieces that fit between two frames. The film may lag behind the hand;
- * what has landed meanwhile lies in `pending` (see `writeShown`).
+ * what has landed meanwhile is told by `pendingOn` (see `writeShown`).
  */
 export class LiveSpray {
   readonly film: LivingFilm;
@@ -119,16 +119,16 @@ export class LiveSpray {
       const { steps, window, landing } = this.working;
       const { done, value } = steps.next();
       if (done === true) this.endWork(window);
-      else {
+      else if (value !== null) {
         if (value === landing) window.isTaken = true;
         this.touched(value);
       }
     }
   }
 
-  /** What has landed and is not in the film yet. */
-  pending(): readonly Deposit[] {
-    return this.windows.flatMap(({ deposit, isTaken }) => (deposit === null || isTaken ? [] : [deposit]));
+  /** What has landed on a block of cells and is not in the film yet. */
+  pendingOn(block: CellBlock): readonly Deposit[] {
+    return this.windows.flatMap((window) => (window.deposit !== null && !window.isTaken && window.block !== null && meets(window.block, block) ? [window.deposit] : []));
   }
 
   private windowUntil(until_s: number): Window {
@@ -155,7 +155,7 @@ export class LiveSpray {
     if (window.deposit === null || lowRow >= highRow) return;
     const block = blockWithin(window.deposit, lowRow, highRow);
     if (block === null) return;
-    window.block = window.block === null ? block : hull(window.block, block);
+    window.block = window.block === null ? block : blockHull(window.block, block);
     this.touched(block);
   }
 
@@ -176,12 +176,6 @@ export class LiveSpray {
   }
 }
 
-/** The smallest block that holds two. */
-function hull(a: CellBlock, b: CellBlock): CellBlock {
-  return {
-    lowColumn: Math.min(a.lowColumn, b.lowColumn),
-    highColumn: Math.max(a.highColumn, b.highColumn),
-    lowRow: Math.min(a.lowRow, b.lowRow),
-    highRow: Math.max(a.highRow, b.highRow),
-  };
+function meets(a: CellBlock, b: CellBlock): boolean {
+  return a.lowColumn < b.highColumn && b.lowColumn < a.highColumn && a.lowRow < b.highRow && b.lowRow < a.highRow;
 }

@@ -50,7 +50,7 @@ function makeRow(columns: number): Row {
 /** Writes one block of cells of a live film as it is now, what landed in this moment included. */
 export function writeShown(live: LiveSpray, block: CellBlock, kind: LiveValue, target: Target, shown: ShownFilm): void {
   const { film, law } = live;
-  const pending = live.pending();
+  const pending = live.pendingOn(block);
   const { columns } = film.grid;
   const width = block.highColumn - block.lowColumn;
   if (row.solids_m.length < width) row = makeRow(width);

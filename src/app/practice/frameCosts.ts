@@ -1,7 +1,7 @@
 /** Frames remembered: ten seconds at 60 a second. */
 const KEPT = 600;
 
-/** What the last frames cost in script, ms. */
+/** What the last frames cost in script, from the hand's samples to the film on the GPU, ms. */
 export class FrameCosts {
   private readonly costs = new Float32Array(KEPT);
   private count = 0;

@@ -12,9 +12,18 @@ import { Pace } from './pace.ts';
 import type { Sounds } from './sounds.ts';
 import { StrokesLaid } from './strokesLaid.ts';
 
-/** Script time that the film may take of a frame, ms; while time is let pass nobody waits for a stroke. */
-const WORK_MS = 2;
+/**
+ * Script time that the film may take of a frame: a share of the time between two frames, so that it
+ * keeps up whatever their number, within limits, ms. While time is let pass nobody waits for a stroke.
+ */
+const WORK_SHARE = 0.12;
+const LEAST_WORK_MS = 1.5;
+const MOST_WORK_MS = 6;
 const PASSING_WORK_MS = 12;
+/** A film that is farther behind, s, may take more of a frame to catch up. */
+const BEHIND_S = 1;
+const CATCH_UP_SHARE = 0.4;
+const MOST_CATCH_UP_MS = 40;
 /** Gauges follow this often: faster cannot be read. */
 const GAUGE_MS = 66;
 /** How much of the aiming before the first trigger belongs to a session, s. */
@@ -75,6 +84,7 @@ export class SprayRoom {
   private offset_s = 0;
   private last: Pose | null = null;
   private gauged_ms = 0;
+  private framed_ms = 0;
   private frame = 0;
 
   constructor(private readonly canvas: SprayCanvas, private readonly parts: RoomParts) {
@@ -219,12 +229,20 @@ export class SprayRoom {
     const began_ms = performance.now();
     this.hand.tick(now_ms);
     this.live.lay();
-    const budget_ms = this.phase.peek() === 'passing' ? PASSING_WORK_MS : WORK_MS;
+    const budget_ms = this.workBudget_ms(now_ms - this.framed_ms);
+    this.framed_ms = now_ms;
     this.live.work(() => performance.now() - began_ms < budget_ms);
     if (this.phase.peek() === 'passing' && !this.live.isBehind) this.endPassing();
-    this.draw();
+    this.canvas.upload();
     this.costs.add(performance.now() - began_ms);
+    this.draw();
     if (now_ms - this.gauged_ms >= GAUGE_MS) this.readGauges(now_ms);
+  }
+
+  private workBudget_ms(sinceFrame_ms: number): number {
+    if (this.phase.peek() === 'passing') return PASSING_WORK_MS;
+    if (this.live.lag_s > BEHIND_S) return Math.min(MOST_CATCH_UP_MS, CATCH_UP_SHARE * sinceFrame_ms);
+    return Math.max(LEAST_WORK_MS, Math.min(MOST_WORK_MS, WORK_SHARE * sinceFrame_ms));
   }
 
   private endPassing(): void {

@@ -79,12 +79,15 @@ class SprayView implements SprayCanvas {
     this.wet.touch(patch);
   }
 
+  upload(): void {
+    if (this.film !== null && !this.renderer.gl.isContextLost()) this.wet.send();
+  }
+
   draw(moment: SprayMoment): void {
     if (this.scene === null || this.width_px === 0 || this.renderer.gl.isContextLost()) return;
     if (moment.edges !== this.last.edges || moment.pace_m !== this.last.pace_m) this.drawLines(moment);
     this.last = moment;
     this.gun.show(moment.gun);
-    this.wet.send();
     this.view.set(this.camera, this.width_px, this.height_px, this.renderer.resolution);
     this.renderer.render({ container: this.stage });
   }
@@ -157,6 +160,7 @@ class SprayView implements SprayCanvas {
 
   private redraw(): void {
     this.drawLines(this.last);
+    this.upload();
     this.draw(this.last);
   }
 }

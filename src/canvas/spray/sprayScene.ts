@@ -44,7 +44,9 @@ export interface SprayCanvas {
   showFilm(wet: WetScene): void;
   /** Notes that a block of cells has changed. */
   touch(patch: Patch): void;
-  /** Sends what has changed and draws; call it once a frame. */
+  /** Sends the blocks that have changed. */
+  upload(): void;
+  /** Draws; call it once a frame, after `upload`. */
   draw(moment: SprayMoment): void;
   /** A fixed scale, CSS px a metre of panel, or null to fit the window. */
   setScale(pxPerM: number | null): void;

@@ -44,7 +44,7 @@ describe('LiveSpray', () => {
     const whole = runLife(setting, { path, strokes: [] }, { until_s });
     const shown = emptyShownFilm(live.film.inside.length);
     writeShown(live, { lowColumn: 0, highColumn: live.film.grid.columns, lowRow: 0, highRow: live.film.grid.rows }, 'wet-now', setting.target, shown);
-    const pending = live.pending().reduce((sum, { wet_m }) => sum + wet_m.reduce((a, b, cell) => a + b * (live.film.inside[cell] as number), 0), 0);
+    const pending = live.pendingOn({ lowColumn: 0, highColumn: live.film.grid.columns, lowRow: 0, highRow: live.film.grid.rows }).reduce((sum, { wet_m }) => sum + wet_m.reduce((a, b, cell) => a + b * (live.film.inside[cell] as number), 0), 0);
     let most = 0;
     let worst = 0;
     let sum = pending;

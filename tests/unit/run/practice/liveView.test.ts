@@ -47,7 +47,7 @@ describe('the film under the hand, shown', () => {
   it('is what landed as a share of the target, before the film has taken it and after', () => {
     const before = sprayed(false);
     const after = sprayed(true);
-    expect(before.pending().length).toBeGreaterThan(after.pending().length);
+    expect(before.pendingOn(WHOLE).length).toBeGreaterThan(after.pendingOn(WHOLE).length);
     const whole = layCoat(setting, planned, { until_s: END_S }).film;
     const most = whole.wet_m.reduce((a, b) => Math.max(a, b), 0);
     for (const live of [before, after]) {
@@ -68,7 +68,7 @@ describe('the film under the hand, shown', () => {
     const live = sprayed(true);
     const dry: Target = { ...setting.target, film: 'dry', thickness_m: 10e-6 };
     const cell = wettest(shownOf(live));
-    expect(live.pending().every(({ wet_m }) => wet_m[cell] === 0)).toBe(true);
+    expect(live.pendingOn(WHOLE).every(({ wet_m }) => wet_m[cell] === 0)).toBe(true);
     expect(shownOf(live, 'target', dry).value[cell]).toBeCloseTo(live.film.laid_m[cell]! / 10e-6, 5);
   });
 
