@@ -3,12 +3,18 @@ import { findBrowser } from './tests/helpers/findBrowser.ts';
 
 const PORT = 4173;
 
+/** Tests of how fast something answers: one at a time, after the others, on a machine with nothing else to do. */
+const TIMED = /(app-time|app-typing|timed-practice)\.spec\.ts$/;
+
 export default defineConfig({
   testDir: 'tests/e2e',
-  testMatch: '**/*.spec.ts',
   outputDir: 'test-results/browser',
   fullyParallel: false,
-  workers: 1,
+  workers: 2,
+  projects: [
+    { name: 'plain', testIgnore: TIMED },
+    { name: 'timed', testMatch: TIMED, dependencies: ['plain'], workers: 1 },
+  ],
   retries: 0,
   forbidOnly: true,
   timeout: 60_000,

@@ -35,11 +35,24 @@ export const USUAL_PREFS: PracticePrefs = {
   rubric: null,
 };
 
-/** Kept values with the shape of today's; what an older build wrote otherwise is left at its default. */
+/** Kept values that fit today's preferences; what an older build wrote otherwise is left at its default. */
 export function prefsFrom(kept: unknown): PracticePrefs {
-  return merged(USUAL_PREFS, kept) as PracticePrefs;
+  const prefs = merged(USUAL_PREFS, kept) as PracticePrefs;
+  const { hand, value, guides, screen } = prefs;
+  return {
+    ...prefs,
+    hand: { ...hand, mode: hand.mode === 'wrist' ? 'wrist' : 'free', touchTrigger: hand.touchTrigger === 'pad' ? 'pad' : 'finger' },
+    value: value === 'wet-now' ? 'wet-now' : 'target',
+    guides: typeof guides === 'boolean' ? guides : null,
+    screen: isScreen(screen) ? screen : null,
+  };
 }
 
+function isScreen(screen: MatchedScreen | null): boolean {
+  return typeof screen === 'object' && screen !== null && screen.pxPerMm > 0 && screen.pixelRatio > 0;
+}
+
+/** Values of the kinds that stand in `usual`; where that leaves it open with null, whatever was kept. */
 function merged(usual: unknown, kept: unknown): unknown {
   if (usual === null) return kept ?? null;
   if (typeof usual !== 'object') return typeof kept === typeof usual ? kept : usual;

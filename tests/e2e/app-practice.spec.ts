@@ -52,7 +52,8 @@ test('a scripted mouse at 1000 samples a second sprays the planned film, and wha
   expect(told.score.isPassed).toBe(true);
   await expect(stage.locator('.debrief')).toContainText(chiefSentence(told, 'metric'));
   await expect(stage.locator('.debrief')).toContainText(markSentence(told, 'metric'));
-  expect(await savedStrokes(page, stage)).toBe(session.strokes);
+  const strokes = await savedStrokes(page, stage);
+  expect(strokes).toBe(session.strokes);
 
   await expect(stage.getByRole('heading', { name: 'What if' })).toBeVisible();
   expect(await complaints(page)).toEqual([]);
@@ -65,6 +66,12 @@ test('a scripted mouse at 1000 samples a second sprays the planned film, and wha
   await again.getByRole('tab', { name: 'Progress' }).click();
   await again.getByRole('button', { name: /^Open ?: Square and steady/ }).click();
   await expect(again.locator('.debrief')).toContainText(chiefSentence(told, 'metric'), { timeout: 30_000 });
+  // The strokes alone, opened again as a session of the same drill, are told in the same words.
+  await again.getByRole('tab', { name: 'Progress' }).click();
+  await again.getByLabel(/Open session files or strokes/).setInputFiles({ name: 'again.csv', mimeType: 'text/csv', buffer: Buffer.from(strokes) });
+  await expect(again.getByLabel('Name of the session')).toHaveValue('again.csv', { timeout: 30_000 });
+  await expect(again.locator('.debrief')).toContainText(chiefSentence(told, 'metric'));
+  await expect(again.locator('.debrief')).toContainText(markSentence(told, 'metric'));
 });
 
 test('a pen that stops for 0.7 s with the fluid on makes the run that the model places there', async ({ page, app }) => {
@@ -216,6 +223,12 @@ test('two pointers, lost focus, a hidden page, another window size: nothing spra
   await page.evaluate(() => Reflect.deleteProperty(document, 'visibilityState'));
   await page.mouse.up();
   await page.setViewportSize({ width: 700, height: 900 });
+  const canvas = stage.locator('.spray-canvas canvas');
+  const dots = (): Promise<number> => canvas.evaluate((element) => (element as HTMLCanvasElement).width / element.clientWidth);
+  expect(await dots()).toBeCloseTo(1, 2);
+  const screen = await page.context().newCDPSession(page);
+  await screen.send('Emulation.setDeviceMetricsOverride', { width: 700, height: 900, deviceScaleFactor: 2, mobile: false });
+  await expect.poll(dots).toBeCloseTo(2, 2);
   await expect(phase(stage)).toHaveAttribute('data-phase', 'spraying');
   expect(await rows(stage)).toBeGreaterThan(before);
   // A page that is closed in mid-session keeps what was sprayed.

@@ -1,11 +1,13 @@
 import { batch, signal } from '@preact/signals';
-import { SESSION_VERSION, WHAT_IFS, type RubricSpec, type SessionSpec } from '../../../sim/index.ts';
+import { SESSION_VERSION, taskOf, WHAT_IFS, type RubricSpec, type SessionSpec } from '../../../sim/index.ts';
 import { Stale, type WorkerClient } from '../../worker/client.ts';
 import type { ClassReply, DebriefReply, SessionAtReply, WhatIfReply } from '../../worker/protocol.ts';
 import { latestOnly } from '../latest.ts';
 import { problemOf } from '../problem.ts';
+import { state } from '../state.ts';
 import { clearDraft, keepSession } from './keptSessions.ts';
-import { practice, rubric } from './practice.ts';
+import { drill, practice, rubric } from './practice.ts';
+import { readSessionFiles, type ReadableFile } from './sessionFiles.ts';
 import { startPracticeWorker, type PracticeWorker } from './practiceWorker.ts';
 import type { SessionDraft } from '../../storage/sessions.ts';
 
@@ -35,26 +37,57 @@ export function startDebriefing(): () => void {
   };
 }
 
-/** Makes a session of what was just sprayed, keeps it and looks it through. */
+/** Makes a session of what was just sprayed, looks it through and keeps it, whatever is looked at meanwhile. */
 export async function finishSession(draft: SessionDraft): Promise<void> {
-  const session: SessionSpec = {
-    sessionVersion: SESSION_VERSION,
-    id: crypto.randomUUID(),
-    trainee: draft.trainee,
-    name: draft.task.title,
-    sprayedAt: new Date().toISOString(),
-    task: draft.task,
-    job: { ...draft.job, recordings: [] },
-    strokes: draft.strokes,
-  };
+  const session = sessionOf(draft);
+  const answered = await lookThrough(session);
   // Where it cannot be looked through it stays as the draft, and the page offers it as a file.
-  if (!(await lookThrough(session))) return;
-  await keepShown();
+  if (answered === null) return;
+  await keep(session, answered);
   await clearDraft();
 }
 
-/** Looks a session through and shows it. @returns whether that worked. */
-export async function lookThrough(session: SessionSpec): Promise<boolean> {
+/** Opens session files, or strokes (CSV) as a session of the drill chosen; the last one opened is shown. */
+export async function openFiles(files: readonly ReadableFile[]): Promise<void> {
+  const isTable = ({ name }: ReadableFile): boolean => /\.csv$/i.test(name);
+  const { opened, refused } = await readSessionFiles(files.filter((file) => !isTable(file)));
+  const sessions = opened.map(({ session }) => session);
+  for (const file of files.filter(isTable)) {
+    const chosen = drill.peek();
+    const session = sessionOf({ task: taskOf(chosen), job: chosen.job(), trainee: state.practice.peek().trainee, strokes: await file.text() });
+    sessions.push({ ...session, name: file.name });
+  }
+  for (const session of sessions) {
+    const answered = await lookThrough(session);
+    if (answered !== null) await keep(session, answered);
+  }
+  const [bad] = refused;
+  if (bad !== undefined) practice.problem.value = bad;
+}
+
+function sessionOf({ task, job, trainee, strokes }: SessionDraft): SessionSpec {
+  return {
+    sessionVersion: SESSION_VERSION,
+    id: freshSessionId(),
+    trainee,
+    name: task.title,
+    sprayedAt: new Date().toISOString(),
+    task,
+    job: { ...job, recordings: [] },
+    strokes,
+  };
+}
+
+/** Bytes of a session's id: no two sessions of a class have the same. */
+const ID_BYTES = 12;
+
+/** Also on a page without a secure origin, where the browser makes no UUID. */
+function freshSessionId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(ID_BYTES))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/** Looks a session through and shows it. @returns what was found, null where that did not work. */
+export function lookThrough(session: SessionSpec): Promise<DebriefReply | null> {
   batch(() => {
     practice.tab.value = 'debrief';
     debriefing.session.value = session;
@@ -68,24 +101,29 @@ export async function lookThrough(session: SessionSpec): Promise<boolean> {
 /** Marks the session in view by another rubric; while one is being typed, only the newest. */
 export const markBy = latestOnly(async (next: RubricSpec) => {
   const session = debriefing.session.peek();
-  if (session !== null && (await debrief(session, next))) await keepShown();
+  if (session === null) return;
+  const answered = await debrief(session, next);
+  if (answered !== null) await keep(session, answered);
 });
 
-async function debrief(session: SessionSpec, by: RubricSpec): Promise<boolean> {
+/** @returns the answer even where another session has come into view meanwhile. */
+async function debrief(session: SessionSpec, by: RubricSpec): Promise<DebriefReply | null> {
   const { reply, working } = debriefing;
+  const isShown = (): boolean => debriefing.session.peek()?.id === session.id;
   working.value = true;
   try {
     const answered = await asked().ask('debrief', { session, rubric: by });
-    if (debriefing.session.peek()?.id !== session.id) return false;
-    reply.value = answered;
-    practice.problem.value = null;
-    void askWhatIfs(session.id);
-    return true;
+    if (isShown()) {
+      reply.value = answered;
+      practice.problem.value = null;
+      void askWhatIfs(session.id);
+    }
+    return answered;
   } catch (thrown) {
     if (!(thrown instanceof Stale)) practice.problem.value = problemOf('This session could not be looked through; save it as a file', thrown);
-    return false;
+    return null;
   } finally {
-    working.value = false;
+    if (isShown()) working.value = false;
   }
 }
 
@@ -130,17 +168,15 @@ export function markForClass(session: SessionSpec, by: RubricSpec): Promise<Clas
 /** Gives the session in view another name. */
 export function nameSession(name: string): void {
   const session = debriefing.session.peek();
-  if (session === null) return;
-  debriefing.session.value = { ...session, name };
-  void keepShown();
-}
-
-/** Keeps the session in view as it is marked now. */
-async function keepShown(): Promise<void> {
-  const session = debriefing.session.peek();
   const reply = debriefing.reply.peek();
   if (session === null || reply === null) return;
-  await keepSession({ session, score: reply.reported.score, hand: reply.hand, keptAt: new Date().toISOString() });
+  debriefing.session.value = { ...session, name };
+  void keep({ ...session, name }, reply);
+}
+
+/** Keeps a session as it is marked now. */
+async function keep(session: SessionSpec, { reported, hand }: DebriefReply): Promise<void> {
+  await keepSession({ session, score: reported.score, hand, keptAt: new Date().toISOString() });
 }
 
 function asked(): WorkerClient {

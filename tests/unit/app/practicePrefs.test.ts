@@ -36,6 +36,11 @@ describe('kept preferences', () => {
     expect(prefsFrom(kept)).toEqual({ ...SET, trainee: '', sound: false, hand: { ...SET.hand, armLength_m: 0.35, wander: USUAL_PREFS.hand.wander } });
   });
 
+  it('leave words and figures that mean nothing at their usual', () => {
+    const kept = { ...SET, value: 'dry', guides: 'yes', screen: { pxPerMm: 'wide' }, hand: { ...SET.hand, mode: 'shoulder', touchTrigger: 'toe' } };
+    expect(prefsFrom(kept)).toEqual({ ...SET, value: 'target', guides: null, screen: null, hand: { ...SET.hand, mode: 'free', touchTrigger: 'finger' } });
+  });
+
   it('have the usual shape whatever was kept, and the usual ones are not changed by it', () => {
     const usual = structuredClone(USUAL_PREFS);
     const junk = fc.record({ trainee: fc.anything(), hand: fc.oneof(fc.anything(), fc.record({ wander: fc.anything(), mode: fc.anything() })), pace: fc.anything(), value: fc.anything() }, { requiredKeys: [] });
