@@ -31,9 +31,15 @@ export function startDebriefing(): () => void {
     debriefing.whatIfsBusy.value = false;
   });
   worker = started;
+  // A session that was in view when practice was last closed: a new worker does not know it yet.
+  const shown = debriefing.session.peek();
+  if (shown !== null) void debrief(shown, rubric.peek());
   return () => {
     worker = null;
     started.stop();
+    // What was still asked of it is never answered.
+    debriefing.working.value = false;
+    debriefing.whatIfsBusy.value = false;
   };
 }
 
