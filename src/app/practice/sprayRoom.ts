@@ -7,6 +7,7 @@ import type { SprayCanvas, SprayScene, WetScene } from '../../canvas/spray/spray
 import { gunScene } from '../../worker/gunScene.ts';
 import { FrameCosts } from './frameCosts.ts';
 import { gaugesOf, type Gauges } from './gauges.ts';
+import { LEAP_MS } from './hand/clock.ts';
 import { startGunHand, type GunHand, type HandSettings } from './hand/gunHand.ts';
 import { Pace } from './pace.ts';
 import type { Sounds } from './sounds.ts';
@@ -29,7 +30,9 @@ const GAUGE_MS = 66;
 /** How much of the aiming before the first trigger belongs to a session, s. */
 const AIMING_S = 1;
 /** A gap in the rows that is longer is a page that slept, and counts for no more than this, s. */
-const GAP_S = 0.5;
+const GAP_S = LEAP_MS / 1000;
+/** How far back the gauges look, s. */
+const GAUGED_S = 0.5;
 /** A session ends by itself at this many rows: half an hour at 500 a second. */
 const MOST_ROWS = 900_000;
 /** Colours of the film as it lies now run to this many times the target. */
@@ -273,7 +276,7 @@ export class SprayRoom {
       return;
     }
     const { rows } = this.live;
-    this.gauges.value = gaugesOf(handNow(rows.since(rows.lastTime_s - GAP_S), this.strokes.laterals, this.fanWidthPerDistance), this.setting, this.parts.rubric);
+    this.gauges.value = gaugesOf(handNow(rows.since(rows.lastTime_s - GAUGED_S), this.strokes.laterals, this.fanWidthPerDistance), this.setting, this.parts.rubric);
   }
 
   private sessionTime_s(): number {

@@ -1,8 +1,8 @@
 /** Which of the page's clocks a time was read from: an event's own stamp, or the frame's. */
 export type TimeSource = 'event' | 'frame';
 
-/** A step longer than this is no step: the machine slept, or a clock was set. Assumed: no frame takes so long. */
-export const LEAP_MS = 500;
+/** A step longer than this is no step: the machine slept, or a clock was set. Assumed: a busy page may stall for a second, hardly longer. */
+export const LEAP_MS = 1500;
 
 /**
  * The recording's time: seconds from the first sample, strictly rising, in whole microseconds.

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { MEASURE_WORDS, rubricFromSpec, shownMeasure, type Measure, type RubricSpec, type UnitSystem } from '../../../../sim/index.ts';
 import { cellOf, classMeasures, missCount, totalText, type ClassCell, type ClassRow } from '../../../app/practice/classTable.ts';
 import { LessonMap } from '../../demonstrations/LessonMap.tsx';
-import { dateWords, limitWords, traineeWords } from './progressData.ts';
+import { dateWords, limitWords, passWords, traineeWords } from './progressData.ts';
 
 export interface ClassTableProps {
   /** In the order shown. */
@@ -65,7 +65,7 @@ function Row({ row, measures, system }: { readonly row: ClassRow; readonly measu
         <td colSpan={measures.length + 1} class="class-wait">{problem === null ? 'Waits to be marked' : `${problem.title}: ${problem.text}`}</td>
       ) : (
         <>
-          <td>{totalText(reply.score)}<br /><Sign isMet={reply.score.isPassed} /> {reply.score.isPassed ? 'passed' : 'not passed'}</td>
+          <td>{totalText(reply.score)}<br /><Sign isMet={reply.score.isPassed} /> {passWords(session.task, reply.score)}</td>
           {measures.map((measure) => <Cell key={measure} cell={cellOf(row, measure)} measure={measure} system={system} />)}
         </>
       )}

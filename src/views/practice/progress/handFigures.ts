@@ -41,7 +41,7 @@ export function handFigures({ sample, speed_m_s }: PersonalHand, system: UnitSys
     const told = (value: number, as: (value: number) => string): string => (Number.isFinite(value) ? as(value) : NOT_SHOWN);
     return {
       title,
-      mean: told(error.mean, (mean) => meanWords(words(Math.abs(mean), system), mean, sides)),
+      mean: told(error.mean, (mean) => meanWords(words(Math.abs(mean), system), mean, words(Math.abs(mean), system) === words(0, system) ? null : sides)),
       spread: told(error.deviation, (deviation) => words(deviation, system)),
       lasts_s: told(error.correlation_s, shownTime),
       lasts_m: told(error.correlation_s * speed_m_s, (travel) => shown(travel, 'length', system)),
@@ -49,7 +49,8 @@ export function handFigures({ sample, speed_m_s }: PersonalHand, system: UnitSys
   });
 }
 
+/** @param sides null also for a mean that is shown as nothing. */
 function meanWords(figure: string, mean: number, sides: FigureKind['sides']): string {
-  if (sides === null || mean === 0) return figure;
+  if (sides === null) return figure;
   return `${figure} ${mean > 0 ? sides[0] : sides[1]}`;
 }

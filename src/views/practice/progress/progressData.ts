@@ -1,4 +1,4 @@
-import { MEASURE_WORDS, MEASURES, pooledHand, shownMeasure, type HandSample, type Measure, type ScoreRow, type UnitSystem } from '../../../../sim/index.ts';
+import { MEASURE_WORDS, MEASURES, pooledHand, shownMeasure, type HandSample, type Measure, type Score, type ScoreRow, type TaskSpec, type UnitSystem } from '../../../../sim/index.ts';
 import { missesOf, totalText } from '../../../app/practice/classTable.ts';
 import type { TrendBand, TrendPoint } from '../../../charts/trendChart.ts';
 import type { ListedSession } from '../../../storage/sessions.ts';
@@ -69,11 +69,17 @@ export function limitWords({ measure, limit, none }: Pick<ScoreRow, 'measure' | 
   return `${none > limit ? 'limit' : 'at least'} ${shownMeasure(measure, limit, system)}`;
 }
 
+/** Whether a session has passed. Where it has not and misses no criterion, strokes are missing. */
+export function passWords(task: TaskSpec, score: Score): string {
+  if (score.isPassed) return 'passed';
+  return missesOf(task, score).length === 0 ? 'not passed: fewer strokes than the task asks for' : 'not passed';
+}
+
 /** Total and whether it is passed, or the first criterion missed: `72 %, missed: Gun distance 18 mm, and 2 more`. */
 export function resultWords({ session, score }: ListedSession, system: UnitSystem): string {
   const total = totalText(score);
   const [first, ...others] = missesOf(session.task, score);
-  if (first === undefined) return `${total}, passed`;
+  if (first === undefined) return `${total}, ${passWords(session.task, score)}`;
   const { title } = MEASURE_WORDS[first.measure];
   const figure = first.cell.kind === 'missed' ? shownMeasure(first.measure, first.cell.value, system) : 'has no limit in the rubric';
   return `${total}, missed: ${title} ${figure}${others.length === 0 ? '' : `, and ${others.length} more`}`;
