@@ -174,3 +174,6 @@ export { ownDrill } from './run/drills/ownDrill.ts';
 export { rubricJsonSchema, sessionJsonSchema } from './job/jsonSchema.ts';
 export { drillList, drillText, type ReportedDrill } from './report/drillText.ts';
 export { drillJson } from './report/drillJson.ts';
+export { AIR_ONLY } from './base/trigger.ts';
+export { fanWidthRatio } from './run/fan.ts';
+export { MEASURE_SIZE } from './verdict/score.ts';

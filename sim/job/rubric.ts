@@ -10,7 +10,7 @@ export const RUBRIC_VERSION = 1;
 const RowSchema = record(
   {
     measure: oneOf(MEASURES, 'what is marked'),
-    weight: number(0, 100, 'share in the total; 0 leaves the measure out'),
+    weight: number(0, 100, 'share in the total; with 0 it has none, and must be met all the same'),
     limit: number(0, 10000, 'within it the criterion is met and the mark is full; mm, percent, deg or s, by the measure'),
     none: number(0, 10000, 'from here on there is no mark; in between it falls evenly; same unit'),
   },

@@ -52,11 +52,22 @@ export type SessionSpec = Omit<v.InferOutput<typeof SessionSchema>, 'job'> & { r
 export function parseSession(input: unknown, file?: string): SessionSpec {
   const head = { words: `parseSession: ${file ?? 'the session'}`, file };
   const read = fitted(SessionSchema, typeof input === 'string' ? readJson(input, head) : input, head);
-  const { job } = parseJob(read.job, file);
+  const job = jobOf(read.job, head.words, file);
   if (!job.coats.some(({ id }) => id === read.task.coat)) {
     throw new CrosscoatError('not-found', `${head.words}: /task/coat = "${read.task.coat}" is not in its job (it has ${job.coats.map(({ id }) => id).join(', ')}); give one of these`, { pointer: '/task/coat' });
   }
   return { ...read, job };
+}
+
+/** The job inside a session; what is wrong in it is told with its place in the session. */
+function jobOf(stated: unknown, words: string, file: string | undefined): Job {
+  try {
+    return parseJob(stated).job;
+  } catch (thrown) {
+    if (!(thrown instanceof CrosscoatError)) throw thrown;
+    const pointer = `/job${thrown.place.pointer ?? ''}`;
+    throw new CrosscoatError(thrown.code, `${words}: ${pointer}: ${thrown.message.replace(/^parseJob: the job: /, '')}`, { ...(file === undefined ? {} : { file }), pointer });
+  }
 }
 
 /** A session as the text of a file. `parseSession` gives the same session back. */

@@ -1,3 +1,4 @@
+import type { Score } from '../verdict/score.ts';
 import type { Cause, Fault, FaultKind, FilmFigures, Zone } from '../verdict/verdict.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { MEASURE_WORDS, shownMeasure } from './measureWords.ts';
@@ -145,10 +146,15 @@ function rangeWords(strokes: readonly number[]): string {
   return `strokes ${first + 1} to ${last + 1}`;
 }
 
+/** A total as words: `84 of 100`; a session whose measures weigh nothing has none. */
+export function totalText({ total }: Pick<Score, 'total'>): string {
+  return Number.isFinite(total) ? `${Math.round(100 * total)} of 100` : 'no mark';
+}
+
 /** The mark: total, whether the task is passed, and what is missed. */
 export function markSentence(debrief: ReportedDebrief, system: UnitSystem): string {
   const { score } = debrief;
-  const total = Number.isFinite(score.total) ? `${Math.round(100 * score.total)} of 100` : 'no mark';
+  const total = totalText(score);
   const missed = score.rows.filter(({ counts, isMet }) => counts && !isMet);
   if (score.isPassed) return `${total}: passed.`;
   const few = strokesMissing(debrief);
@@ -160,12 +166,18 @@ export function markSentence(debrief: ReportedDebrief, system: UnitSystem): stri
 export function whatIfSentence({ habit, strokes, other }: ReportedWhatIf, { sprayed }: ReportedDebrief, system: UnitSystem): string {
   const head = WHAT_IF_WORDS[habit];
   if (strokes === 0) return `${head}: your strokes are so already.`;
+  if (isAlike(sprayed, other)) return `${head}: hardly a difference.`;
   const gained = other.inTargetFraction - sprayed.inTargetFraction;
   const inside = `${shownPercent(other.inTargetFraction)} of the panel inside the limits in place of ${shownPercent(sprayed.inTargetFraction)}`;
   const even = `film varies by ${shownPercent(other.figures.cv)} in place of ${shownPercent(sprayed.figures.cv)}`;
   const changes = areaChanges(sprayed, other, system);
   const verdict = gained > SAME_SHARE ? 'this habit costs you film' : gained < -SAME_SHARE ? 'alone it would not help' : 'hardly a difference';
   return `${head}: ${inside}, ${even}${changes.length === 0 ? '' : `; ${listed(changes)}`} (${verdict}).`;
+}
+
+/** Whether two films are the same to the eye: share inside the limits and evenness within half a per cent, no fault grown or gone. */
+function isAlike(a: OtherFilm, b: OtherFilm): boolean {
+  return Math.abs(a.inTargetFraction - b.inTargetFraction) < SAME_SHARE && Math.abs(a.figures.cv - b.figures.cv) < SAME_SHARE && areaChanges(a, b, 'metric').length === 0;
 }
 
 /** Kinds of fault whose area moved by a tenth or more, and by a square centimetre. */

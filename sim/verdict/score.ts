@@ -31,7 +31,7 @@ export interface ScoreRow extends RubricRow {
 
 /** A session, marked. */
 export interface Score {
-  /** Mean, by weight, of the marks of the measures that the task asks for, 0 to 1; NaN where they weigh nothing. */
+  /** Mean, by weight, of the marks of the measures that the task asks for, 0 to 1 (less where strokes are missing); NaN where they weigh nothing. */
   readonly total: number;
   readonly rows: readonly ScoreRow[];
   /** Every measure that the task asks for is within its limit. */
@@ -41,7 +41,7 @@ export interface Score {
 const DEGREE = Math.PI / 180;
 
 /** One unit of a rubric's limits, SI: mm, percent, degrees or seconds. */
-const UNIT_SIZE: Readonly<Record<Measure, number>> = {
+export const MEASURE_SIZE: Readonly<Record<Measure, number>> = {
   distance: 1e-3,
   speed: 0.01,
   angle: DEGREE,
@@ -61,7 +61,7 @@ const UNIT_SIZE: Readonly<Record<Measure, number>> = {
 export function rubricFromSpec({ name, rows }: RubricSpec): Rubric {
   return {
     name,
-    rows: rows.map(({ measure, weight, limit, none }) => ({ measure, weight, limit: limit * UNIT_SIZE[measure], none: none * UNIT_SIZE[measure] })),
+    rows: rows.map(({ measure, weight, limit, none }) => ({ measure, weight, limit: limit * MEASURE_SIZE[measure], none: none * MEASURE_SIZE[measure] })),
   };
 }
 

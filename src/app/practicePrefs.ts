@@ -11,7 +11,8 @@ export interface PracticePrefs {
   readonly trainee: string;
   readonly drill: string;
   readonly hand: Omit<HandSettings, 'meantDistance_m' | 'pivotX_m'>;
-  readonly value: 'target' | 'wet-now';
+  /** What the colours say: as the drill suggests, or as the reader last chose. */
+  readonly value: 'target' | 'wet-now' | null;
   /** Planned lines: as the drill says, or as the reader last chose. */
   readonly guides: boolean | null;
   readonly pace: boolean;
@@ -26,7 +27,7 @@ export const USUAL_PREFS: PracticePrefs = {
   trainee: '',
   drill: '',
   hand: { fanTurned: false, mode: 'free', armLength_m: 0.35, wander: { amount_m: 0, seed: 1 }, touchTrigger: 'finger', keySpeed_m_s: 0.35 },
-  value: 'target',
+  value: null,
   guides: null,
   pace: false,
   sound: false,
@@ -42,7 +43,7 @@ export function prefsFrom(kept: unknown): PracticePrefs {
   return {
     ...prefs,
     hand: { ...hand, mode: hand.mode === 'wrist' ? 'wrist' : 'free', touchTrigger: hand.touchTrigger === 'pad' ? 'pad' : 'finger' },
-    value: value === 'wet-now' ? 'wet-now' : 'target',
+    value: value === 'wet-now' || value === 'target' ? value : null,
     guides: typeof guides === 'boolean' ? guides : null,
     screen: isScreen(screen) ? screen : null,
   };

@@ -201,11 +201,11 @@ test('a screen matched to a card draws at true scale; an arm that swings arcs; p
   await chooseDrill(stage, 'square-and-steady');
   await expect(stage.getByText(/^Scale about 1 : /)).toBeVisible();
   await stage.getByRole('button', { name: 'Match the screen to a card' }).click();
-  const slider = stage.getByLabel('Width of the drawing');
+  const slider = stage.getByLabel('Height of the drawing');
   await slider.fill('257');
-  await stage.getByRole('button', { name: 'It is as wide as the card' }).click();
+  await stage.getByRole('button', { name: 'It is as tall as the card' }).click();
   await expect(stage.getByText(/^True scale:/)).toBeVisible();
-  // A card of ISO/IEC 7810 ID-1 is 85.60 mm wide.
+  // A card of ISO/IEC 7810 ID-1 is 85.60 mm long.
   await expect.poll(async () => Number(await stage.locator('.spray-canvas').getAttribute('data-px-per-m'))).toBeCloseTo((257 / 85.6) * 1000, 6);
   await stage.getByLabel('Arm').selectOption('wrist');
   await stage.getByLabel(/^Pace:/).check();

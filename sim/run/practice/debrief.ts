@@ -49,7 +49,9 @@ export function debriefSession(session: SessionSpec, rubric: RubricSpec, options
   const laid = layCoat(setting, strokes, stop);
   const { verdict } = judgeCoat(setting, strokes, laid, { ...stop, cures: false });
   const life = runLife(setting, strokes, { ...stop, until_s: pathTime_s(strokes.path) + task.watch_s });
-  const lifeVerdict = judgeLife(life, strokes, { ...stop, cures: false, laidFaults: verdict.faults });
+  const watched = judgeLife(life, strokes, { ...stop, cures: false, laidFaults: verdict.faults });
+  // A task that does not watch the film has nothing to doubt of its life.
+  const lifeVerdict = task.watch_s > 0 ? watched : { ...watched, warnings: [] };
   const traces = strokeTraces({ ...strokes, fanWidthPerDistance: fanWidthRatio(setting.setUp), triggerLag_s: setting.setUp.triggerLag_s });
   const watch = { ...stop, watch_s: task.watch_s };
   const sprayed = otherFilm(setting, coarse, strokes, watch);
@@ -72,6 +74,7 @@ type MarkedParts = Pick<Debrief, 'task' | 'setting' | 'strokes' | 'traces' | 'fi
 
 function marked({ task, setting, strokes, traces, figures, coat, strokesAsked }: MarkedParts, rubric: RubricSpec): Pick<Debrief, 'score' | 'chief'> {
   const scored = scoreSession(figures, rubricFromSpec(rubric), task.counts);
-  const score = { ...scored, isPassed: scored.isPassed && strokes.strokes.length >= strokesAsked };
+  const share = strokesAsked === 0 ? 1 : Math.min(1, strokes.strokes.length / strokesAsked);
+  const score = { ...scored, total: share * scored.total, isPassed: scored.isPassed && share === 1 };
   return { score, chief: chiefOf({ task, setting, strokes, traces, faults: coatFaults(coat), score, laidFaults: coat.verdict.faults }) };
 }

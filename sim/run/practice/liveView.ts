@@ -108,7 +108,6 @@ function writeShare(film_m: Float64Array, thickness_m: number, first: number, wi
 
 function writeLook({ run_m, inside }: LivingFilm, setFraction: number, dustFraction: number, first: number, width: number, look: Float32Array): void {
   const { solids_m, fresh_m, landed_m, dust_m } = row;
-  const shownRun_m = SHOWN_RUN_M;
   for (let i = 0; i < width; i++) {
     const cell = first + i;
     const landed = landed_m[i] as number;
@@ -119,6 +118,6 @@ function writeLook({ run_m, inside }: LivingFilm, setFraction: number, dustFract
     }
     const fresh = fresh_m[i] as number;
     const wetness = fresh > 0 && inside[cell] !== 0 ? Math.max(0, 1 - (solids_m[i] as number) / (fresh * setFraction)) : 0;
-    look[cell] = wetness > 0 && (run_m[cell] as number) > shownRun_m ? wetness + RUNNING : wetness;
+    look[cell] = wetness > 0 && (run_m[cell] as number) > SHOWN_RUN_M ? wetness + RUNNING : wetness;
   }
 }

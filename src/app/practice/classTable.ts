@@ -83,11 +83,6 @@ export function missCount(rows: readonly ClassRow[], measure: Measure): MissCoun
   return { missed, of: missed + cells.filter((kind) => kind === 'met').length };
 }
 
-/** A total as words: `84 %`; a session whose measures weigh nothing has none. */
-export function totalText({ total }: Score): string {
-  return Number.isNaN(total) ? 'no marks' : `${Math.round(total * 100)} %`;
-}
-
 /** A unit of a rubric file as the reader has it: what it measures, in words metric and US. */
 const READER_UNITS: Readonly<Record<'mm' | 'percent' | 'deg' | 's', readonly [QuantityName, metric: string, us: string]>> = {
   mm: ['length', 'mm', 'in'],

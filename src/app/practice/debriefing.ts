@@ -3,11 +3,11 @@ import { SESSION_VERSION, taskOf, WHAT_IFS, type RubricSpec, type SessionSpec } 
 import { Stale, type WorkerClient } from '../../worker/client.ts';
 import type { ClassReply, DebriefReply, SessionAtReply, WhatIfReply } from '../../worker/protocol.ts';
 import { latestOnly } from '../latest.ts';
-import { problemOf } from '../problem.ts';
+import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
-import { clearDraft, keepSession } from './keptSessions.ts';
+import { clearDraft, keepDraft, keepSession, readDraft } from './keptSessions.ts';
 import { drill, practice, rubric } from './practice.ts';
-import { readSessionFiles, type ReadableFile } from './sessionFiles.ts';
+import { readSessionFiles, saveSession, textWithin, type ReadableFile } from './sessionFiles.ts';
 import { startPracticeWorker, type PracticeWorker } from './practiceWorker.ts';
 import type { SessionDraft } from '../../storage/sessions.ts';
 
@@ -19,6 +19,8 @@ export const debriefing = {
   whatIfsBusy: signal(false),
   at: signal<SessionAtReply | null>(null),
   working: signal(false),
+  /** Sprayed, and not to be looked through: the page offers each as a file. */
+  failed: signal<readonly SessionSpec[]>([]),
 };
 
 let worker: PracticeWorker | null = null;
@@ -33,7 +35,7 @@ export function startDebriefing(): () => void {
   worker = started;
   // A session that was in view when practice was last closed: a new worker does not know it yet.
   const shown = debriefing.session.peek();
-  if (shown !== null) void debrief(shown, rubric.peek());
+  if (shown !== null) void keepLookedThrough(shown);
   return () => {
     worker = null;
     started.stop();
@@ -46,11 +48,26 @@ export function startDebriefing(): () => void {
 /** Makes a session of what was just sprayed, looks it through and keeps it, whatever is looked at meanwhile. */
 export async function finishSession(draft: SessionDraft): Promise<void> {
   const session = sessionOf(draft);
+  // Stored before anything else, since the panel is cleared already.
+  await keepDraft(draft);
   const answered = await lookThrough(session);
-  // Where it cannot be looked through it stays as the draft, and the page offers it as a file.
-  if (answered === null) return;
+  if (answered === null) {
+    debriefing.failed.value = [...debriefing.failed.peek(), session];
+    return;
+  }
   await keep(session, answered);
-  await clearDraft();
+  await clearDraftOf(draft);
+}
+
+/** Forgets the draft, unless another session has become it meanwhile. */
+async function clearDraftOf({ strokes }: SessionDraft): Promise<void> {
+  if ((await readDraft())?.strokes === strokes) await clearDraft();
+}
+
+/** Saves a session that could not be looked through as a file; it is then no longer on offer. */
+export function saveFailed(session: SessionSpec): void {
+  saveSession(session);
+  debriefing.failed.value = debriefing.failed.peek().filter((each) => each !== session);
 }
 
 /** Opens session files, or strokes (CSV) as a session of the drill chosen; the last one opened is shown. */
@@ -58,17 +75,29 @@ export async function openFiles(files: readonly ReadableFile[]): Promise<void> {
   const isTable = ({ name }: ReadableFile): boolean => /\.csv$/i.test(name);
   const { opened, refused } = await readSessionFiles(files.filter((file) => !isTable(file)));
   const sessions = opened.map(({ session }) => session);
+  const unread: Problem[] = [];
   for (const file of files.filter(isTable)) {
     const chosen = drill.peek();
-    const session = sessionOf({ task: taskOf(chosen), job: chosen.job(), trainee: state.practice.peek().trainee, strokes: await file.text() });
-    sessions.push({ ...session, name: file.name });
+    try {
+      const strokes = await textWithin(file);
+      sessions.push({ ...sessionOf({ task: taskOf(chosen), job: chosen.job(), trainee: state.practice.peek().trainee, strokes }), name: file.name });
+    } catch (thrown) {
+      unread.push(problemOf(`${file.name} was not opened`, thrown));
+    }
   }
   for (const session of sessions) {
     const answered = await lookThrough(session);
     if (answered !== null) await keep(session, answered);
   }
-  const [bad] = refused;
-  if (bad !== undefined) practice.problem.value = bad;
+  const problems = [...refused, ...unread];
+  const [first] = problems;
+  if (first !== undefined) practice.problem.value = { ...first, text: problems.map(({ title, text }, i) => (i === 0 ? text : `${title}: ${text}`)).join(' ') };
+}
+
+/** Looks a session through where it stands and keeps it. */
+async function keepLookedThrough(session: SessionSpec): Promise<void> {
+  const answered = await debrief(session, rubric.peek());
+  if (answered !== null) await keep(session, answered);
 }
 
 function sessionOf({ task, job, trainee, strokes }: SessionDraft): SessionSpec {
@@ -79,7 +108,7 @@ function sessionOf({ task, job, trainee, strokes }: SessionDraft): SessionSpec {
     name: task.title,
     sprayedAt: new Date().toISOString(),
     task,
-    job: { ...job, recordings: [] },
+    job,
     strokes,
   };
 }

@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import { DRILLS, ownDrill, parseRubric, USUAL_RUBRIC, type Drill, type RubricSpec } from '../../../sim/index.ts';
+import { DRILLS, ownDrill, parseRubric, USUAL_RUBRIC, type Drill, type LiveValue, type RubricSpec } from '../../../sim/index.ts';
 import { coat } from '../document.ts';
 import type { PracticePrefs } from '../practicePrefs.ts';
 import type { Problem } from '../problem.ts';
@@ -33,6 +33,13 @@ export const drill = computed<Drill>(() => {
   return DRILLS.find((each) => each.id === chosenId.value) ?? (DRILLS[0] as Drill);
 });
 
+/** What the panel's colours say: what the reader chose; else, over a film that lies there already, that film, and on a bare panel the film against the target. */
+export const shownValue = computed<LiveValue>(() => {
+  const { job, coat: id } = drill.value;
+  const isOver = (): boolean => job().coats.some((each) => each.id === id && each.over !== undefined);
+  return state.practice.value.value ?? (isOver() ? 'wet-now' : 'target');
+});
+
 /** The rubric in use: what the reader saved or opened, if it still reads, else the usual one. */
 export const rubric = computed<RubricSpec>(() => {
   const kept = state.practice.value.rubric;
@@ -44,6 +51,9 @@ export const rubric = computed<RubricSpec>(() => {
     return USUAL_RUBRIC;
   }
 });
+
+/** A CSS pixel is meant to be a ninety-sixth of an inch; screens differ by a third and more. */
+export const NOMINAL_PX_PER_MM = 96 / 25.4;
 
 /** Whether the screen is matched as it is now: another density needs another match. */
 export function isMatched({ screen }: PracticePrefs, pixelRatio: number): boolean {

@@ -67,8 +67,7 @@ export async function readSessionFiles(files: readonly ReadableFile[]): Promise<
   const refused: Problem[] = [];
   for (const file of files.slice(0, MOST_FILES)) {
     try {
-      checkSize(file);
-      opened.push({ file: file.name, session: parseSession(await file.text(), file.name) });
+      opened.push({ file: file.name, session: parseSession(await textWithin(file), file.name) });
     } catch (thrown) {
       refused.push(problemOf(`${file.name} was not opened`, thrown));
     }
@@ -78,8 +77,10 @@ export async function readSessionFiles(files: readonly ReadableFile[]): Promise<
   return { opened, refused };
 }
 
-function checkSize({ name, size }: ReadableFile): void {
-  if (size <= MOST_BYTES) return;
+/** The text of a file that is not too long. @throws CrosscoatError `limit`; what reading it throws. */
+export function textWithin(file: ReadableFile): Promise<string> {
+  const { name, size } = file;
+  if (size <= MOST_BYTES) return file.text();
   throw new CrosscoatError('limit', `${name} has ${Math.ceil(size / 1e6)} MB, more than ${MOST_BYTES / 1e6} MB; spray shorter sessions, or leave recordings out of the job`, { file: name });
 }
 

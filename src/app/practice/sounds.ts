@@ -17,6 +17,8 @@ export class Sounds {
   hiss(trigger: number): void {
     const { context } = this;
     if (context === null || this.gain === null) return;
+    // A page that no one has pressed yet is kept silent by the browser; the trigger is such a press.
+    if (trigger > 0 && context.state === 'suspended') void context.resume();
     this.gain.gain.setTargetAtTime(HISS * Math.min(1, Math.max(0, trigger)), context.currentTime, FOLLOW_S);
   }
 

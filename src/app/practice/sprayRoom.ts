@@ -1,15 +1,16 @@
 import { signal, type Signal } from '@preact/signals';
 import {
-  colourTable, emptyShownFilm, filmBeneath, handNow, LiveSpray, settleCoat, strokesOf, writeRecording, writeShown,
-  type CoatSetting, type Drill, type LiveValue, type Pose, type RubricSpec, type ShownFilm,
+  emptyShownFilm, fanWidthRatio, filmBeneath, handNow, LiveSpray, settleCoat, strokesOf, writeRecording, writeShown,
+  type CoatSetting, type Drill, type Pose, type RubricSpec, type ShownFilm,
 } from '../../../sim/index.ts';
-import type { SprayCanvas, SprayScene, WetScene } from '../../canvas/spray/sprayScene.ts';
+import type { SprayCanvas } from '../../canvas/spray/sprayScene.ts';
 import { gunScene } from '../../worker/gunScene.ts';
 import { FrameCosts } from './frameCosts.ts';
 import { gaugesOf, type Gauges } from './gauges.ts';
 import { LEAP_MS } from './hand/clock.ts';
 import { startGunHand, type GunHand, type HandSettings } from './hand/gunHand.ts';
 import { Pace } from './pace.ts';
+import { sprayScene, type RoomLook } from './roomScene.ts';
 import type { Sounds } from './sounds.ts';
 import { StrokesLaid } from './strokesLaid.ts';
 
@@ -35,10 +36,6 @@ const GAP_S = LEAP_MS / 1000;
 const GAUGED_S = 0.5;
 /** A session ends by itself at this many rows: half an hour at 500 a second. */
 const MOST_ROWS = 900_000;
-/** Colours of the film as it lies now run to this many times the target. */
-const NOW_SPAN = 1.6;
-/** Beside the panel there is room for the gun to be moving before the trigger is pulled. */
-const FIT_SIDE_M = 0.02;
 
 /** How the reader holds the gun; the distance and the pivot's place come from the panel. */
 export type HandPrefs = Omit<HandSettings, 'meantDistance_m' | 'pivotX_m'>;
@@ -47,17 +44,10 @@ export type HandPrefs = Omit<HandSettings, 'meantDistance_m' | 'pivotX_m'>;
 export interface RoomParts {
   readonly drill: Drill;
   readonly hand: HandPrefs;
-  readonly rubric: RubricSpec;
+  /** Whose limits are the gauges' bands. */
+  readonly rubric: () => RubricSpec;
   readonly sounds: Sounds;
   readonly settingsChanged: (settings: HandSettings) => void;
-}
-
-/** How the room looks, besides the film. */
-export interface RoomLook {
-  readonly value: LiveValue;
-  readonly guides: boolean;
-  readonly pace: boolean;
-  readonly theme: 'light' | 'dark';
 }
 
 export type Phase = 'aiming' | 'spraying' | 'passing' | 'full';
@@ -83,6 +73,7 @@ export class SprayRoom {
   private hand: GunHand;
   private look: RoomLook = { value: 'target', guides: false, pace: false, theme: 'light' };
   private prefs: HandPrefs;
+  private pivotX_m: number;
   private aiming: Pose[] = [];
   private offset_s = 0;
   private last: Pose | null = null;
@@ -95,8 +86,8 @@ export class SprayRoom {
     this.prefs = hand;
     this.setting = settleCoat(drill.job(), drill.coat);
     this.beneath = filmBeneath(this.setting);
-    const { fan } = this.setting.setUp;
-    this.fanWidthPerDistance = fan.width_m / fan.atDistance_m;
+    this.fanWidthPerDistance = fanWidthRatio(this.setting.setUp);
+    this.pivotX_m = this.setting.panel.width_m / 2;
     this.guides = strokesOf(this.setting).strokes.map(({ meant }) => Float64Array.of(...meant.start_m, ...meant.end_m));
     this.pace = new Pace(this.guides, this.setting.plan.speed_m_s);
     this.shown = emptyShownFilm(this.setting.panelGrid.cover.length);
@@ -145,6 +136,14 @@ export class SprayRoom {
     return this.canvas.pxPerM;
   }
 
+  get isLarger(): boolean {
+    return this.canvas.isLarger;
+  }
+
+  panBy(x: number, y: number): void {
+    this.canvas.panBy(x, y);
+  }
+
   /** How far the film lags behind the hand, s. */
   get lag_s(): number {
     return this.live.lag_s;
@@ -155,8 +154,9 @@ export class SprayRoom {
     const { last } = this;
     if (last === null || this.phase.peek() !== 'spraying') return;
     this.hand.closeTrigger();
-    const from = this.last ?? last;
-    this.take({ ...from, t_s: from.t_s + wait_s, trigger: 0 });
+    // Closing the trigger may have added a row.
+    const { t_s } = this.last ?? last;
+    this.take({ ...last, t_s: t_s + wait_s, trigger: 0 });
     this.phase.value = 'passing';
   }
 
@@ -184,13 +184,17 @@ export class SprayRoom {
   }
 
   private takeGun(): GunHand {
-    const { settingsChanged } = this.parts;
-    return startGunHand(this.canvas.root, this.canvas, this.settingsOf(this.prefs), (pose) => this.onPose(pose), { settingsChanged });
+    return startGunHand(this.canvas.root, this.canvas, this.settingsOf(this.prefs), (pose) => this.onPose(pose), {
+      settingsChanged: (settings) => {
+        this.pivotX_m = settings.pivotX_m;
+        this.parts.settingsChanged(settings);
+      },
+    });
   }
 
-  /** The distance from the plan, the pivot opposite the panel's middle. */
+  /** The distance from the plan; the pivot where the hand has moved it, opposite the panel's middle at first. */
   private settingsOf(prefs: HandPrefs): HandSettings {
-    return { ...prefs, meantDistance_m: this.setting.plan.distance_m, pivotX_m: this.setting.panel.width_m / 2 };
+    return { ...prefs, meantDistance_m: this.setting.plan.distance_m, pivotX_m: this.pivotX_m };
   }
 
   private onPose(pose: Pose): void {
@@ -272,11 +276,11 @@ export class SprayRoom {
     this.trigger.value = this.hand.pose?.trigger ?? 0;
     if (this.live.rows.count === 0) {
       const pose = this.hand.pose;
-      if (pose !== null) this.gauges.value = gaugesOf(handNow(oneRow(pose), [], this.fanWidthPerDistance), this.setting, this.parts.rubric);
+      if (pose !== null) this.gauges.value = gaugesOf(handNow(oneRow(pose), [], this.fanWidthPerDistance), this.setting, this.parts.rubric());
       return;
     }
     const { rows } = this.live;
-    this.gauges.value = gaugesOf(handNow(rows.since(rows.lastTime_s - GAUGED_S), this.strokes.laterals, this.fanWidthPerDistance), this.setting, this.parts.rubric);
+    this.gauges.value = gaugesOf(handNow(rows.since(rows.lastTime_s - GAUGED_S), this.strokes.laterals, this.fanWidthPerDistance), this.setting, this.parts.rubric());
   }
 
   private sessionTime_s(): number {
@@ -287,33 +291,7 @@ export class SprayRoom {
   private showAll(): void {
     const { grid } = this.setting.panelGrid;
     writeShown(this.live, { lowColumn: 0, highColumn: grid.columns, lowRow: 0, highRow: grid.rows }, this.look.value, this.setting.target, this.shown);
-    this.canvas.show(this.scene());
-  }
-
-  private scene(): SprayScene {
-    const { panel } = this.setting;
-    const { tilt_rad, down_rad } = panel.attitude;
-    const side_m = this.setting.plan.lead_m + FIT_SIDE_M;
-    return {
-      panel: { outline: panel.outline, holes: panel.holes, width_m: panel.width_m, height_m: panel.height_m, down_rad: Math.sin(tilt_rad) < 1e-6 ? null : down_rad },
-      fit_m: [-side_m, -side_m, panel.width_m + side_m, panel.height_m + side_m],
-      wet: this.wetScene(),
-      guides: this.look.guides ? this.guides : [],
-      theme: this.look.theme,
-    };
-  }
-
-  private wetScene(): WetScene {
-    const { panelGrid, target } = this.setting;
-    const isNow = this.look.value === 'wet-now';
-    return {
-      ...panelGrid.grid,
-      values: this.shown.value,
-      look: this.shown.look,
-      cover: panelGrid.cover,
-      domain: isNow ? [0, NOW_SPAN * target.thickness_m] : [0, 2],
-      colours: colourTable(isNow ? 'film' : 'target'),
-    };
+    this.canvas.show(sprayScene(this.setting, this.shown, this.look, this.guides));
   }
 }
 

@@ -1,4 +1,4 @@
-import { courseOf, type PathBuilder, type Pose } from '../../../sim/index.ts';
+import { AIR_ONLY, courseOf, type PathBuilder, type Pose } from '../../../sim/index.ts';
 
 type Lateral = ReturnType<typeof courseOf>['lateral'];
 
@@ -7,8 +7,6 @@ const KEPT = 24;
 const DRAWN = 3;
 /** Shorter openings of the trigger are no strokes. */
 const SHORTEST_S = 0.1;
-/** Fluid flows above this trigger. */
-const AIR_ONLY = 0.5;
 
 /** The strokes of a session under way, for the overlap being laid and the edges to aim by. */
 export class StrokesLaid {

@@ -7,7 +7,7 @@ import { state } from '../state.ts';
 import { darkNow } from '../theme.ts';
 import { finishSession } from './debriefing.ts';
 import { clearDraft, keepDraft, readDraft } from './keptSessions.ts';
-import { drill, isMatched, practice, rubric, setPrefs } from './practice.ts';
+import { drill, isMatched, practice, rubric, setPrefs, shownValue } from './practice.ts';
 import { Sounds } from './sounds.ts';
 import { SprayRoom } from './sprayRoom.ts';
 
@@ -60,6 +60,7 @@ export function mountRoom(host: HTMLElement): () => void {
       }),
       keepDrafts(),
     ];
+    canvas.root.focus({ preventScroll: true });
     stop = () => {
       for (const each of stops) each();
       room.value = null;
@@ -81,7 +82,7 @@ function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
     const opened = new SprayRoom(canvas, {
       drill: chosen,
       hand: state.practice.peek().hand,
-      rubric: rubric.peek(),
+      rubric: () => rubric.peek(),
       sounds,
       settingsChanged: ({ fanTurned, keySpeed_m_s }) => setPrefs({ hand: { ...state.practice.peek().hand, fanTurned, keySpeed_m_s } }),
     });
@@ -89,7 +90,6 @@ function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
     room.value = opened;
     startedIn_ms.value = performance.now() - began_ms;
     practice.problem.value = null;
-    canvas.root.focus({ preventScroll: true });
     return () => {
       void draftOf(opened, chosen);
       opened.close();
@@ -101,8 +101,15 @@ function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
   }
 }
 
-/** What `startAgain` threw away last, to be looked through after all. */
-export const thrownAway = signal<SessionDraft | null>(null);
+/** What `startAgain` threw away, oldest first, to be looked through after all. */
+export const thrownAway = signal<readonly SessionDraft[]>([]);
+/** So many are remembered. */
+const MOST_THROWN = 5;
+
+/** Whether something has been sprayed that is not finished. */
+export function isUnderWay(): boolean {
+  return (room.peek()?.rowCount ?? 0) > 0;
+}
 
 /** Ends the session and has it looked through. */
 export function finishNow(): void {
@@ -116,7 +123,7 @@ export const foundDraft = signal<SessionDraft | null>(null);
 /** Looks for a session that was not finished. One that is under way now is none. */
 export async function findDraft(): Promise<void> {
   const draft = await readDraft();
-  if ((room.peek()?.rowCount ?? 0) === 0) foundDraft.value = draft;
+  if (!isUnderWay()) foundDraft.value = draft;
 }
 
 export function lookAtDraft(): void {
@@ -132,15 +139,16 @@ export function dropDraft(): void {
 
 /** Clears the panel and begins again. What was there can be looked through until the next time. */
 export function startAgain(): void {
-  thrownAway.value = takeDraft();
+  const draft = takeDraft();
+  if (draft !== null) thrownAway.value = [...thrownAway.peek(), draft].slice(-MOST_THROWN);
   void clearDraft();
 }
 
-/** Looks through what was thrown away. */
+/** Looks through what was thrown away last. */
 export function lookAtThrown(): void {
-  const draft = thrownAway.peek();
-  thrownAway.value = null;
-  if (draft !== null) void finishSession(draft);
+  const draft = thrownAway.peek().at(-1);
+  thrownAway.value = thrownAway.peek().slice(0, -1);
+  if (draft !== undefined) void finishSession(draft);
 }
 
 /** What was sprayed, the panel cleared; null where nothing was. */
@@ -153,8 +161,8 @@ function takeDraft(): SessionDraft | null {
 }
 
 function lookOf(chosen: Drill): Parameters<SprayRoom['setLook']>[0] {
-  const { value, guides, pace } = state.practice.value;
-  return { value, guides: guides ?? chosen.guides, pace, theme: darkNow.value ? 'dark' : 'light' };
+  const { guides, pace } = state.practice.value;
+  return { value: shownValue.value, guides: guides ?? chosen.guides, pace, theme: darkNow.value ? 'dark' : 'light' };
 }
 
 function scaleOf(): number | null {

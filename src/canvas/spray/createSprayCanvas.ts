@@ -59,6 +59,15 @@ class SprayView implements SprayCanvas {
     return this.camera.pxPerM;
   }
 
+  get isLarger(): boolean {
+    return this.scale !== null && (this.width_px > this.host.clientWidth || this.height_px > this.host.clientHeight);
+  }
+
+  panBy(x: number, y: number): void {
+    const { clientWidth, clientHeight } = this.host;
+    this.host.scrollBy(x * clientWidth, y * clientHeight);
+  }
+
   show(scene: SprayScene): void {
     this.scene = scene;
     this.outline.show(scene.panel);
@@ -95,6 +104,8 @@ class SprayView implements SprayCanvas {
   setScale(pxPerM: number | null): void {
     this.scale = pxPerM;
     this.resize();
+    // A drawing that is larger than the window is first seen from its middle.
+    this.host.scrollTo((this.width_px - this.host.clientWidth) / 2, (this.height_px - this.host.clientHeight) / 2);
   }
 
   toPanel(clientX: number, clientY: number): readonly [number, number] {

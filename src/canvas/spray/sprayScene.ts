@@ -50,6 +50,10 @@ export interface SprayCanvas {
   draw(moment: SprayMoment): void;
   /** A fixed scale, CSS px a metre of panel, or null to fit the window. */
   setScale(pxPerM: number | null): void;
+  /** Whether the drawing is larger than the window, at a fixed scale. */
+  readonly isLarger: boolean;
+  /** Moves such a drawing by shares of the window. */
+  panBy(x: number, y: number): void;
   /** CSS px a metre as drawn now. */
   readonly pxPerM: number;
   /** A place of the client area on the panel's plane, m. */

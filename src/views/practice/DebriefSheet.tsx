@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { serialiseJob, withRecording, type RubricSpec, type SessionSpec } from '../../../sim/index.ts';
 import { debriefing, markBy, nameSession, showAt } from '../../app/practice/debriefing.ts';
 import { practice, rubric, setPrefs } from '../../app/practice/practice.ts';
@@ -12,25 +13,30 @@ export function DebriefSheet(): JSX.Element {
   const { session, reply, whatIfs, whatIfsBusy, at, working } = debriefing;
   const shown = session.value;
   const debrief = reply.value;
+  const sheet = useRef<HTMLDivElement>(null);
+  // The button that ended the session is gone: the keyboard goes on with what the session has shown.
+  useEffect(() => sheet.current?.focus({ preventScroll: true }), [debrief?.id]);
   if (shown === null) return <p class="practice-empty">Nothing is sprayed yet. Spray a drill and press “Finish and debrief”, or open a session under Progress.</p>;
   if (debrief === null) return <Waiting session={shown} isWorking={working.value} />;
   return (
-    <DebriefView
-      debrief={debrief}
-      whatIfs={whatIfs.value}
-      whatIfsBusy={whatIfsBusy.value}
-      at={at.value}
-      onAt={showAt}
-      rubric={rubric.value}
-      onRubric={changeRubric}
-      session={shown}
-      units={state.units.value}
-      onName={nameSession}
-      onExportCsv={() => saveStrokes(shown)}
-      onExportSession={() => saveSession(shown)}
-      onExportJob={() => saveJob(shown)}
-      onAgain={() => (practice.tab.value = 'spray')}
-    />
+    <div ref={sheet} class="debrief-sheet" tabIndex={-1}>
+      <DebriefView
+        debrief={debrief}
+        whatIfs={whatIfs.value}
+        whatIfsBusy={whatIfsBusy.value}
+        at={at.value}
+        onAt={showAt}
+        rubric={rubric.value}
+        onRubric={changeRubric}
+        session={shown}
+        units={state.units.value}
+        onName={nameSession}
+        onExportCsv={() => saveStrokes(shown)}
+        onExportSession={() => saveSession(shown)}
+        onExportJob={() => saveJob(shown)}
+        onAgain={() => (practice.tab.value = 'spray')}
+      />
+    </div>
   );
 }
 

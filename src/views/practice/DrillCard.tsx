@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
-import { DRILLS, shown, type Drill } from '../../../sim/index.ts';
+import { DRILLS, MEASURE_SIZE, MEASURE_WORDS, shown, shownMeasure, type Drill, type Measure } from '../../../sim/index.ts';
 import { coat } from '../../app/document.ts';
-import { drill, OWN_DRILL, setPrefs } from '../../app/practice/practice.ts';
+import { drill, OWN_DRILL, rubric, setPrefs } from '../../app/practice/practice.ts';
 import { room } from '../../app/practice/underway.ts';
 import { state } from '../../app/state.ts';
 
@@ -13,7 +13,7 @@ export function DrillCard(): JSX.Element {
   return (
     <section class="drill-card" aria-label="Drill">
       <label for="drill">Drill</label>
-      <select id="drill" value={id} disabled={isUnderWay} onChange={(event) => setPrefs({ drill: event.currentTarget.value, guides: null })}>
+      <select id="drill" value={id} disabled={isUnderWay} onChange={(event) => setPrefs({ drill: event.currentTarget.value, guides: null, value: null })}>
         {DRILLS.map((each, i) => <option key={each.id} value={each.id} selected={each.id === id}>{`${i + 1}. ${each.title}`}</option>)}
         <option value={OWN_DRILL} selected={id === OWN_DRILL}>{`Your job: ${coat.value.name}`}</option>
       </select>
@@ -24,11 +24,18 @@ export function DrillCard(): JSX.Element {
         <summary>What shows that it can be done</summary>
         <p><strong>Criterion:</strong> {chosen.criterion}</p>
         <p><strong>Evidence:</strong> {chosen.evidence}</p>
+        <p><strong>Limits in use</strong> ({rubric.value.name}): {limitsInUse(chosen.counts)}.</p>
         <p class="soft">{chosen.source}</p>
       </details>
       <p class="drill-caution"><strong>Caution:</strong> {chosen.caution}</p>
     </section>
   );
+}
+
+/** The limits of what the drill counts, by the rubric in use. */
+function limitsInUse(counts: readonly Measure[]): string {
+  const rows = rubric.value.rows.filter(({ measure }) => counts.includes(measure));
+  return rows.map(({ measure, limit }) => `${MEASURE_WORDS[measure].title.toLowerCase()} ${shownMeasure(measure, limit * MEASURE_SIZE[measure], state.units.value)}`).join(', ');
 }
 
 /** The figures that the gauges are read against. */

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { KEY_HELP } from '../../app/practice/hand/gunHand.ts';
-import { drill, isMatched, setPrefs } from '../../app/practice/practice.ts';
+import { drill, isMatched, setPrefs, shownValue } from '../../app/practice/practice.ts';
 import type { PracticePrefs } from '../../app/practicePrefs.ts';
 import { state } from '../../app/state.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
@@ -37,7 +37,7 @@ export function HandForm(): JSX.Element {
         {hand.mode === 'wrist' ? <ChoiceField id="pivot" label="Pivot to nozzle" value={nearest(ARMS, hand.armLength_m)} options={ARMS} choose={(value) => setHand({ armLength_m: Number(value) })} /> : null}
         <ChoiceField id="wander" label="Distance" value={nearest(WANDERS, hand.wander.amount_m)} options={WANDERS} hint="Wheel, Page Up and Page Down, a second finger, or the pen's barrel button change it" choose={(value) => setHand({ wander: { ...hand.wander, amount_m: Number(value) } })} />
         <ChoiceField id="touch-trigger" label="Touch trigger" value={hand.touchTrigger} options={[['finger', 'the finger on the panel pulls it'], ['pad', 'two buttons under the panel']]} choose={(value) => setHand({ touchTrigger: value })} />
-        <ChoiceField id="live-value" label="Colours" value={prefs.value} options={[['target', 'film as landed, against the target'], ['wet-now', 'film that lies there now']]} choose={(value) => setPrefs({ value })} />
+        <ChoiceField id="live-value" label="Colours" value={shownValue.value} options={[['target', 'film as landed, against the target'], ['wet-now', 'film that lies there now']]} choose={(value) => setPrefs({ value })} />
         <TickField label="Planned lines" on={prefs.guides ?? drill.value.guides} turn={(on) => setPrefs({ guides: on })} />
         <TickField label="Pace: a ring that runs along the planned lines at the speed that is meant" on={prefs.pace} turn={(on) => setPrefs({ pace: on })} />
         <TickField label="Sound: hiss and pace ticks" on={prefs.sound} turn={(on) => setPrefs({ sound: on })} />

@@ -1,13 +1,15 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { colourTable, shown } from '../../../sim/index.ts';
+import { shownValue } from '../../app/practice/practice.ts';
+import { NOW_SPAN } from '../../app/practice/roomScene.ts';
 import { room } from '../../app/practice/underway.ts';
 import { state } from '../../app/state.ts';
 
 /** What the colours and signs on the panel mean. */
 export function LiveLegend(): JSX.Element | null {
   const canvas = useRef<HTMLCanvasElement>(null);
-  const { value } = state.practice.value;
+  const value = shownValue.value;
   const setting = room.value?.setting;
   useEffect(() => {
     const context = canvas.current?.getContext('2d');
@@ -16,7 +18,7 @@ export function LiveLegend(): JSX.Element | null {
   }, [value, setting]);
   if (setting === undefined) return null;
   const target_m = setting.target.thickness_m;
-  const ticks = value === 'target' ? ['bare', 'target', 'twice the target'] : ['0', shown(0.8 * target_m, 'film', state.units.value), shown(1.6 * target_m, 'film', state.units.value)];
+  const ticks = value === 'target' ? ['bare', 'target', 'twice the target'] : ['0', shown((NOW_SPAN / 2) * target_m, 'film', state.units.value), shown(NOW_SPAN * target_m, 'film', state.units.value)];
   return (
     <div class="live-legend">
       <canvas ref={canvas} width={256} height={1} role="img" aria-label="Colours of the film, thin to thick" />

@@ -1,10 +1,10 @@
 import './practice.css';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { startDebriefing } from '../../app/practice/debriefing.ts';
+import { debriefing, saveFailed, startDebriefing } from '../../app/practice/debriefing.ts';
 import { closeKeptSessions, keepAgain, keptSessions, openKeptSessions, saveNotKept } from '../../app/practice/keptSessions.ts';
 import { practice, setPrefs, TABS, type PracticeTab } from '../../app/practice/practice.ts';
-import { findDraft } from '../../app/practice/underway.ts';
+import { findDraft, isUnderWay } from '../../app/practice/underway.ts';
 import { unsaidPlace } from '../../app/problem.ts';
 import { state } from '../../app/state.ts';
 import { ClassSheet } from './ClassSheet.tsx';
@@ -31,10 +31,18 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
   useEffect(() => stage.current?.focus(), []);
   const tab = practice.tab.value;
   return (
-    <div ref={stage} class="practice" role="dialog" aria-modal="true" aria-label="Practice" tabIndex={-1}>
+    <div
+      ref={stage}
+      class="practice"
+      role="dialog"
+      aria-modal="true"
+      aria-label="Practice"
+      tabIndex={-1}
+      onKeyDown={(event) => { if (event.key === 'Escape' && !isUnderWay()) close(); }}
+    >
       <header class="practice-head">
         <h1>Practice</h1>
-        <div class="practice-tabs" role="tablist" aria-label="Sheets of practice">
+        <div class="practice-tabs" role="tablist" aria-label="Sheets of practice" onKeyDown={turnSheet}>
           {TABS.map((each) => (
             <button
               key={each}
@@ -43,6 +51,7 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
               id={`practice-tab-${each}`}
               aria-selected={tab === each}
               aria-controls="practice-sheet"
+              tabIndex={tab === each ? 0 : -1}
               onClick={() => (practice.tab.value = each)}
             >
               {TAB_WORDS[each]}
@@ -57,12 +66,37 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
       </header>
       <PracticeProblem />
       <DraftFound />
+      <Failed />
       {tab === 'progress' ? null : <NotKept sessions={keptSessions.notKept.value} save={saveNotKept} keepAgain={() => void keepAgain()} />}
       <div id="practice-sheet" role="tabpanel" aria-labelledby={`practice-tab-${tab}`}>
         <SpraySheet isShown={tab === 'spray'} />
         {tab === 'debrief' ? <div class="practice-padded"><DebriefSheet /></div> : null}
         {tab === 'progress' ? <div class="practice-padded"><ProgressSheet close={close} /></div> : null}
         {tab === 'class' ? <div class="practice-padded"><ClassSheet /></div> : null}
+      </div>
+    </div>
+  );
+}
+
+/** Arrow keys go from sheet to sheet. */
+function turnSheet(event: KeyboardEvent): void {
+  const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+  if (step === undefined) return;
+  const next = TABS[(TABS.indexOf(practice.tab.peek()) + step + TABS.length) % TABS.length] as PracticeTab;
+  practice.tab.value = next;
+  document.getElementById(`practice-tab-${next}`)?.focus();
+  event.preventDefault();
+}
+
+/** A session that could not be looked through, to be saved before it is forgotten. */
+function Failed(): JSX.Element | null {
+  const sessions = debriefing.failed.value;
+  if (sessions.length === 0) return null;
+  return (
+    <div class="notice" role="alert">
+      <p><strong>Not looked through, and kept nowhere.</strong> Save it as a file.</p>
+      <div class="actions">
+        {sessions.map((session) => <button key={session.id} type="button" class="act" onClick={() => saveFailed(session)}>Save {session.task.title}</button>)}
       </div>
     </div>
   );

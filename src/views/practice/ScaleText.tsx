@@ -1,11 +1,9 @@
 import type { JSX } from 'preact';
 import { roundedText } from '../../../sim/index.ts';
-import { isMatched } from '../../app/practice/practice.ts';
+import { isMatched, NOMINAL_PX_PER_MM } from '../../app/practice/practice.ts';
 import type { SprayRoom } from '../../app/practice/sprayRoom.ts';
 import { state } from '../../app/state.ts';
 
-/** A CSS pixel is meant to be a ninety-sixth of an inch; screens differ by a third and more. */
-const CSS_PX_PER_MM = 96 / 25.4;
 const MM_PER_M = 1000;
 
 /** The scale in use: how long a stroke on the glass is on the part. */
@@ -15,9 +13,9 @@ export function ScaleText({ now }: { readonly now: SprayRoom | null }): JSX.Elem
   void now.gauges.value;
   const prefs = state.practice.value;
   const matched = isMatched(prefs, window.devicePixelRatio) ? prefs.screen : null;
-  const ratio = ((matched?.pxPerMm ?? CSS_PX_PER_MM) * MM_PER_M) / now.pxPerM;
+  const ratio = ((matched?.pxPerMm ?? NOMINAL_PX_PER_MM) * MM_PER_M) / now.pxPerM;
   const isTrue = prefs.trueScale && matched !== null;
-  if (isTrue) return <p class="spray-scale">True scale: a stroke on the glass is as long as on the part.</p>;
+  if (isTrue) return <p class="spray-scale">True scale: a stroke on the glass is as long as on the part.{now.isLarger ? ' The panel is larger than the window: move the view with the buttons.' : ''}</p>;
   const words = ratio >= 1 ? `1 : ${roundedText(ratio)}` : `${roundedText(1 / ratio)} : 1`;
   return <p class="spray-scale">Scale {matched === null ? 'about ' : ''}{words}: move that much slower on the glass than on a part. {matched === null ? 'The screen is not matched to a card.' : ''}</p>;
 }

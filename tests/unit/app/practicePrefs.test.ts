@@ -38,7 +38,7 @@ describe('kept preferences', () => {
 
   it('leave words and figures that mean nothing at their usual', () => {
     const kept = { ...SET, value: 'dry', guides: 'yes', screen: { pxPerMm: 'wide' }, hand: { ...SET.hand, mode: 'shoulder', touchTrigger: 'toe' } };
-    expect(prefsFrom(kept)).toEqual({ ...SET, value: 'target', guides: null, screen: null, hand: { ...SET.hand, mode: 'free', touchTrigger: 'finger' } });
+    expect(prefsFrom(kept)).toEqual({ ...SET, value: null, guides: null, screen: null, hand: { ...SET.hand, mode: 'free', touchTrigger: 'finger' } });
   });
 
   it('have the usual shape whatever was kept, and the usual ones are not changed by it', () => {

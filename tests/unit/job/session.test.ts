@@ -91,8 +91,10 @@ describe('a session that cannot be used', () => {
     expect(fault.message).toMatch(message);
   });
 
-  it('its job is broken: as the job’s own error', () => {
-    expect(faultOf({ job: { ...SESSION.job, cell_mm: 99 } })).toMatchObject({ code: 'schema', place: { pointer: '/cell_mm' } });
+  it('its job is broken: as the job’s own error, with its place in the session', () => {
+    const fault = faultOf({ job: { ...SESSION.job, cell_mm: 99 } });
+    expect(fault).toMatchObject({ code: 'schema', place: { pointer: '/job/cell_mm' } });
+    expect(fault.message).toMatch(/^parseSession: .*: \/job\/cell_mm: .*99: give a number from 1 to 10/);
   });
 
   it('is not JSON', () => {

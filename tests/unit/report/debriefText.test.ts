@@ -163,7 +163,8 @@ describe('what if', () => {
   });
 
   it('says where it would make hardly a difference, or alone not help', () => {
-    expect(sentence({ inTargetFraction: 0.864 })).toMatch(/ in place of 8 % \(hardly a difference\)\.$/);
+    expect(sentence({ inTargetFraction: 0.864 })).toBe('At an even speed, without stops: hardly a difference.');
+    expect(sentence({ inTargetFraction: 0.864, figures: { ...FILM.figures, cv: 0.03 } })).toMatch(/ in place of 8 % \(hardly a difference\)\.$/);
     expect(sentence({ inTargetFraction: 0.8 })).toMatch(/\(alone it would not help\)\.$/);
     expect(sentence({}, 0)).toBe('At an even speed, without stops: your strokes are so already.');
   });
@@ -190,7 +191,7 @@ describe('a debrief for a terminal', () => {
     const rows = text.split('\n').map((line) => line.trim().split(/ {2,}/));
     expect(rows).toContainEqual(['sprayed', '50 µm', '8 %', '86 %', '20 mL', '21 s']);
     expect(rows).toContainEqual(['planned', '50 µm', '8 %', '>99.9 %', '20 mL', '21 s']);
-    expect(text.replace(/\s+/g, ' ')).toContain(`What if ${WHAT_IF_WORDS['no-arc']}: 86 %`);
+    expect(text.replace(/\s+/g, ' ')).toContain(`What if ${WHAT_IF_WORDS['no-arc']}: hardly a difference.`);
     expect(rows.filter(([first]) => /^\d+$/.test(first ?? ''))).toHaveLength(COAT.strokes.measures.length);
     expect(text.endsWith('\n')).toBe(true);
     expect(debriefText(debriefOf({}), [], 'metric')).not.toContain('What if');

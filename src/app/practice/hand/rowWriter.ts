@@ -4,8 +4,16 @@ import type { HeldGun } from './heldGun.ts';
 import { roundedPose } from './roundedPose.ts';
 import type { DraftPose } from './wristPose.ts';
 
-/** A gun that stands is written down this often, so that its stop is not read as a slow slide: in every frame. */
+/**
+ * A gun without news for so long is written down as standing, so that its stop is not read as a slow
+ * slide: a frame, or half as long again as the device lets pass between two moves, up to a limit. A
+ * slow device would otherwise be read as a gun that stands between its moves.
+ */
 const STANDING_MS = 16;
+const PATIENCE = 1.5;
+const MOST_STANDING_MS = 80;
+/** Gaps between moves that are remembered. */
+const GAPS = 9;
 /** It is then said to stand until so long ago: a move since then may still be on its way to the page. */
 const BEHIND_MS = 8;
 /** How long an error of the distance lasts. Assumed, as for the wander of a planned hand. */
@@ -23,6 +31,9 @@ export class RowWriter {
   private readonly written = emptyDraft();
   private last: Pose | null = null;
   private rows = 0;
+  private readonly gaps_ms: number[] = [];
+  private moved_ms = NaN;
+  private standing_ms = STANDING_MS;
   private noise: (place: number, channel: number) => number;
   private seed: number;
 
@@ -55,6 +66,7 @@ export class RowWriter {
   add(time_ms: number, source: TimeSource): void {
     if (!this.gun.isPlaced) return;
     this.gun.describe(this.draft);
+    if (source === 'event') this.noteGap(time_ms);
     this.write(time_ms, source);
   }
 
@@ -65,8 +77,20 @@ export class RowWriter {
     // A frame far behind the last row tells of a clock set back, and is written like one far ahead.
     const passed_ms = this.clock.passed_ms(time_ms, 'frame');
     const stands = isSame(this.draft, this.written);
-    if (stands && Math.abs(passed_ms) < STANDING_MS) return;
+    if (stands && Math.abs(passed_ms) < this.standing_ms) return;
     this.write(stands && passed_ms > 0 && passed_ms <= LEAP_MS ? time_ms - BEHIND_MS : time_ms, 'frame');
+  }
+
+  /** The middle gap of the last moves counts: a pause among them does not make the device a slow one. */
+  private noteGap(time_ms: number): void {
+    const gap_ms = time_ms - this.moved_ms;
+    this.moved_ms = time_ms;
+    if (!(gap_ms > 0 && gap_ms < LEAP_MS)) return;
+    this.gaps_ms.push(gap_ms);
+    if (this.gaps_ms.length < GAPS) return;
+    const middle_ms = [...this.gaps_ms].sort((a, b) => a - b)[GAPS >> 1] as number;
+    this.standing_ms = Math.min(MOST_STANDING_MS, Math.max(STANDING_MS, PATIENCE * middle_ms));
+    this.gaps_ms.shift();
   }
 
   private write(time_ms: number, source: TimeSource): void {

@@ -1,5 +1,6 @@
-/** Air flows, fluid is shut. */
-export const AIR_ONLY = 0.5;
+import { AIR_ONLY } from '../../../../sim/index.ts';
+
+export { AIR_ONLY };
 export const FULL = 1;
 
 /** What can pull the trigger: mouse, pen or finger; keys; a gamepad; the pad on the screen. */

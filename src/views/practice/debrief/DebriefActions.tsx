@@ -18,7 +18,7 @@ export function DebriefActions({ name, onName, onExportCsv, onExportSession, onE
     <section class="debrief-part debrief-actions" aria-label="Keep this session">
       <div class="field field-wide">
         <label for="session-name">Name of the session</label>
-        <input id="session-name" type="text" maxLength={LONGEST_NAME} autocomplete="off" value={name} onInput={(event) => onName(event.currentTarget.value)} />
+        <input id="session-name" type="text" maxLength={LONGEST_NAME} autocomplete="off" value={name} onChange={(event) => onName(event.currentTarget.value)} />
       </div>
       <div class="actions">
         <button type="button" class="act" onClick={onAgain}>Spray again</button>

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { MEASURE_WORDS, shownMeasure, shownPercent, type Score, type ScoreRow, type UnitSystem } from '../../../../sim/index.ts';
+import { MEASURE_WORDS, shownMeasure, shownPercent, totalText, type Score, type ScoreRow, type UnitSystem } from '../../../../sim/index.ts';
 
 export interface ScoreTableProps {
   readonly score: Score;
@@ -11,7 +11,7 @@ export function ScoreTable({ score, units }: ScoreTableProps): JSX.Element {
   return (
     <>
       <p class="debrief-total" data-testid="score-total">
-        {Number.isFinite(score.total) ? shownPercent(score.total) : 'No total: the measures that count weigh nothing'}{' '}
+        {totalText(score)}{' '}
         <Sign isGood={score.isPassed} good="passed" bad="not passed" />
       </p>
       <div class="scroll-box" tabIndex={0} role="region" aria-label="Marks">

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import { MEASURE_WORDS, rubricFromSpec, shownMeasure, type Measure, type RubricSpec, type UnitSystem } from '../../../../sim/index.ts';
-import { cellOf, classMeasures, missCount, totalText, type ClassCell, type ClassRow } from '../../../app/practice/classTable.ts';
+import { MEASURE_WORDS, rubricFromSpec, shownMeasure, totalText, type Measure, type RubricSpec, type UnitSystem } from '../../../../sim/index.ts';
+import { cellOf, classMeasures, missCount, type ClassCell, type ClassRow } from '../../../app/practice/classTable.ts';
 import { LessonMap } from '../../demonstrations/LessonMap.tsx';
 import { dateWords, limitWords, passWords, traineeWords } from './progressData.ts';
 

@@ -1,5 +1,5 @@
-import { MEASURE_WORDS, MEASURES, pooledHand, shownMeasure, type HandSample, type Measure, type Score, type ScoreRow, type TaskSpec, type UnitSystem } from '../../../../sim/index.ts';
-import { missesOf, totalText } from '../../../app/practice/classTable.ts';
+import { MEASURE_WORDS, MEASURES, pooledHand, shownMeasure, totalText, type HandSample, type Measure, type Score, type ScoreRow, type TaskSpec, type UnitSystem } from '../../../../sim/index.ts';
+import { missesOf } from '../../../app/practice/classTable.ts';
 import type { TrendBand, TrendPoint } from '../../../charts/trendChart.ts';
 import type { ListedSession } from '../../../storage/sessions.ts';
 

@@ -2,7 +2,7 @@ import { csvParse } from 'd3-dsv';
 import { describe, expect, it } from 'vitest';
 import { USUAL_RUBRIC } from '../../../../sim/job/rubric.ts';
 import type { Score } from '../../../../sim/verdict/score.ts';
-import { cellOf, classCsv, classMeasures, missCount, missesOf, sortedRows, totalText, withOpened, type ClassRow } from '../../../../src/app/practice/classTable.ts';
+import { cellOf, classCsv, classMeasures, missCount, missesOf, sortedRows, withOpened, type ClassRow } from '../../../../src/app/practice/classTable.ts';
 import { classReply, score, session } from './samples.ts';
 
 const good = score({ distance: 0.01, coverage: 0.99 });
@@ -56,13 +56,6 @@ describe('criteria', () => {
       ['distance', 'no-limit'],
       ['coverage', 'missed'],
     ]);
-  });
-});
-
-describe('totalText', () => {
-  it('rounds to a whole per cent, and has no marks where nothing weighs', () => {
-    expect(totalText({ ...good, total: 0.724 })).toBe('72 %');
-    expect(totalText({ ...good, total: NaN })).toBe('no marks');
   });
 });
 

@@ -5,6 +5,7 @@ import { closeKeptSessions, keepDraft, keptSessions, openKeptSessions, readDraft
 import { practice } from '../../../../src/app/practice/practice.ts';
 import type { SessionDraft } from '../../../../src/storage/sessions.ts';
 import type { Answered, Asked } from '../../../../src/worker/protocol.ts';
+import { parseSession, serialiseSession } from '../../../../sim/job/session.ts';
 import { drillById } from '../../../../sim/run/drills/drills.ts';
 import { taskOf } from '../../../../sim/run/drills/drill.ts';
 
@@ -61,6 +62,7 @@ describe('a session that is finished', () => {
     indexedDB.deleteDatabase('crosscoat');
     practice.problem.value = null;
     debriefing.session.value = null;
+    debriefing.failed.value = [];
     vi.unstubAllGlobals();
   });
 
@@ -77,6 +79,27 @@ describe('a session that is finished', () => {
     expect(sessionIn(one!).id).not.toBe(sessionIn(two!).id);
   });
 
+  it('keeps the job whole, with the recording that lays the coat beneath', async () => {
+    const cure = drillById('air-on-a-run');
+    const finishing = finishSession({ ...draft('Trainee A'), task: taskOf(cure), job: cure.job() });
+    const [one] = await debriefs(1);
+    const { asked } = one!;
+    if (asked.name !== 'debrief') throw new Error(asked.name);
+    expect(parseSession(serialiseSession(asked.request.session)).job.recordings).toHaveLength(1);
+    one!.answer(debriefed(sessionIn(one!).id));
+    await finishing;
+  });
+
+  it('is stored before it is looked through, and forgets no later draft', async () => {
+    const finishing = finishSession(draft('Trainee A'));
+    const [one] = await debriefs(1);
+    expect((await readDraft())?.trainee).toBe('Trainee A');
+    await keepDraft({ ...draft('Trainee B'), strokes: 't_s,x_mm,y_mm\n0,0,0\n' });
+    one!.answer(debriefed(sessionIn(one!).id));
+    await finishing;
+    expect((await readDraft())?.trainee).toBe('Trainee B');
+  });
+
   it('stays as the draft where it cannot be looked through, and the page says so', async () => {
     await keepDraft(draft('Trainee A'));
     const finishing = finishSession(draft('Trainee A'));
@@ -86,6 +109,7 @@ describe('a session that is finished', () => {
     expect(practice.problem.value).toMatchObject({ title: expect.stringContaining('save it as a file') as string, text: 'row 3 is odd' });
     expect((await readDraft())?.trainee).toBe('Trainee A');
     expect(keptSessions.list.value).toEqual([]);
+    expect(debriefing.failed.value.map(({ trainee }) => trainee)).toEqual(['Trainee A']);
   });
 
   it('asks for each habit in turn, and stops asking for a session that is no longer in view', async () => {

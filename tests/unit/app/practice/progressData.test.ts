@@ -27,9 +27,9 @@ describe('progress', () => {
   });
 
   it('says the total and the first criterion missed', () => {
-    expect(resultWords(listedSession(), 'metric')).toBe('100 %, passed');
-    expect(resultWords(listedSession({}, score({ distance: 0.03, coverage: 0.99 })), 'metric')).toBe('79 %, missed: Gun distance 30 mm');
-    expect(resultWords(listedSession({}, score({ coverage: 0.5 })), 'metric')).toBe('0 %, missed: Gun distance not shown, and 1 more');
+    expect(resultWords(listedSession(), 'metric')).toBe('100 of 100, passed');
+    expect(resultWords(listedSession({}, score({ distance: 0.03, coverage: 0.99 })), 'metric')).toBe('79 of 100, missed: Gun distance 30 mm');
+    expect(resultWords(listedSession({}, score({ coverage: 0.5 })), 'metric')).toBe('0 of 100, missed: Gun distance not shown, and 1 more');
   });
 });
 

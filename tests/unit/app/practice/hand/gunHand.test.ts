@@ -27,6 +27,24 @@ describe('a gun that stands', () => {
     expect(rig.rows.map((row) => row.t_s)).toEqual([0, 0.008, 0.024, 0.027]);
   });
 
+  it.each([17, 33, 50])('is not written down as standing between the moves of a device that sends one every %i ms', (gap_ms) => {
+    const rig = sprayingRig();
+    const moves = 60;
+    for (let i = 1; i <= moves; i++) {
+      rig.run(1000 + (i - 1) * gap_ms + 8, 1000 + i * gap_ms - 1, 8);
+      rig.pointer('pointermove', 1000 + i * gap_ms, { ...spraying, clientX: 200 + 4 * i });
+    }
+    // The first few moves show how slow the device is; from then on each row is a move.
+    const late = rig.rows.filter((row) => row.t_s > (moves * gap_ms) / 3000);
+    const steps = late.slice(1).map((row, i) => row.x_m - late[i]!.x_m);
+    expect(steps.every((step_m) => step_m > 0)).toBe(true);
+    expect(late.length).toBeGreaterThan(35);
+    // A stop is still seen, a little later.
+    const before = rig.rows.length;
+    rig.run(1000 + moves * gap_ms + 16, 1000 + moves * gap_ms + 704, 16);
+    expect(rig.rows.length - before).toBeGreaterThan(7);
+  });
+
   it('has no rows before it was first put somewhere', () => {
     const rig = new HandRig();
     rig.hand.setPad(1);
