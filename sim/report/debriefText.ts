@@ -30,7 +30,7 @@ export function chiefSentence(debrief: ReportedDebrief, system: UnitSystem): str
     case 'nothing':
       return 'The trigger was never held for long enough to lay a stroke: there is nothing to judge yet.';
     case 'met':
-      return `${strokesMissing(debrief) ?? metText(debrief)} ${planText(debrief)}`;
+      return `${strokesMissing(debrief) ?? metText(debrief)} ${planText(debrief)}`.trim();
     case 'measure': {
       const { measure, value, limit } = chief.row;
       const { title, means } = MEASURE_WORDS[measure];
@@ -55,7 +55,9 @@ function metText({ score }: ReportedDebrief): string {
   return score.isPassed ? 'All that this task asks for is met.' : 'All that is marked is met, but the rubric leaves out some of what this task asks for.';
 }
 
-function planText({ sprayed, planned }: ReportedDebrief): string {
+/** How much of the panel is inside the limits; nothing where the task is not about the film that the coat lays. */
+function planText({ sprayed, planned, task }: ReportedDebrief): string {
+  if (!task.counts.some((measure) => measure === 'coverage' || measure === 'evenness')) return '';
   return `${shownPercent(sprayed.inTargetFraction)} of the panel is inside the limits, ${shownPercent(planned.inTargetFraction)} as planned.`;
 }
 

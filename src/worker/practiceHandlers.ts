@@ -1,6 +1,6 @@
 import {
-  CrosscoatError, debriefSession, handSample, layCoat, makeField, markAgain, strokeLines, whatIf,
-  type Debrief, type Field, type Film, type ReportedDebrief,
+  CrosscoatError, debriefSession, handSample, layCoat, makeField, markAgain, strokeLines, thicknessDomain, whatIf,
+  makeMomentField, type Debrief, type Field, type Film, type OtherFilm, type ReportedDebrief,
 } from '../../sim/index.ts';
 import { gunScene } from './gunScene.ts';
 import type { DebriefReply } from './protocol.ts';
@@ -30,8 +30,8 @@ export function makePracticeHandlers(): Pick<Handlers, 'debrief' | 'whatIf' | 's
     },
     whatIf: ({ id, habit }) => {
       const debrief = keptAs(id);
-      const reported = whatIf(debrief, habit);
-      return Promise.resolve({ reply: { id, reported, field: targetField(debrief, reported.other.film) } });
+      const { other, ...answer } = whatIf(debrief, habit);
+      return Promise.resolve({ reply: { id, reported: { ...answer, other: withoutEnd(other) }, field: filmField(debrief, other) } });
     },
     sessionAt: ({ id, time_s }) => {
       const debrief = keptAs(id);
@@ -41,7 +41,7 @@ export function makePracticeHandlers(): Pick<Handlers, 'debrief' | 'whatIf' | 's
     },
     classRow: ({ session, rubric }) => {
       const debrief = debriefSession(session, rubric);
-      const reply = { id: session.id, score: debrief.score, hand: handOf(debrief), map: targetField(debrief, debrief.sprayed.film) };
+      const reply = { id: session.id, score: debrief.score, hand: handOf(debrief), map: filmField(debrief, debrief.sprayed) };
       return Promise.resolve({ reply });
     },
   };
@@ -56,10 +56,23 @@ function debriefReply(id: string, debrief: Debrief): DebriefReply {
     lines: strokeLines(path, strokes.strokes).map(({ index, line }) => ({ index, line: thinLine(line, NEAR_M) })),
     start_s: path.t_s[0] ?? 0,
     end_s: path.t_s[path.count - 1] ?? 0,
-    sprayed: targetField(debrief, sprayed.film),
-    planned: targetField(debrief, planned.film),
+    sprayed: filmField(debrief, sprayed),
+    planned: filmField(debrief, planned),
     hand: handOf(debrief),
   };
+}
+
+/** What a map of a film shows: it against the target; where the coat laid none, only blowing air, what lies there at the end. */
+function filmField(debrief: Debrief, { film, end }: Debrief['sprayed']): Field {
+  if (end === null || debrief.strokes.strokes.length > 0) return targetField(debrief, film);
+  const { target, air } = debrief.coarse;
+  // One legend for every map of the session.
+  const held = thicknessDomain((debrief.sprayed.end ?? end).wet_m);
+  return makeMomentField('wet-now', end, target, air.dewPoint_K, held);
+}
+
+function withoutEnd({ film, figures, inTargetFraction, account, duration_s, areas_m2 }: Debrief['sprayed']): OtherFilm {
+  return { film, figures, inTargetFraction, account, duration_s, areas_m2 };
 }
 
 /** Film against the target, without the values of cells outside the panel. */
@@ -78,7 +91,9 @@ function reportedOf({ task, trainee, name, coat, meant, figures, score, chief, s
   const { setting, strokes, laid, verdict, life } = coat;
   const { coat: spec, panel, panelGrid, setUp, target, warnings } = setting;
   return {
-    task, trainee, name, meant, figures, score, chief, sprayed, planned, traces, strokesAsked,
+    task, trainee, name, meant, figures, score, chief, traces, strokesAsked,
+    sprayed: withoutEnd(sprayed),
+    planned: withoutEnd(planned),
     coat: {
       setting: { coat: spec, panel, panelGrid, setUp, target, warnings },
       strokes: { source: strokes.source, measures: strokes.measures, warnings: strokes.warnings },

@@ -15,11 +15,13 @@ import type { CoatSetting, CoatStrokes } from '../result.ts';
 import { settleCoat } from '../settle.ts';
 import { planOf, strokesOf } from '../strokes.ts';
 import { chiefOf } from './chief.ts';
-import { coarseSetting, otherFilm, pathTime_s } from './otherFilm.ts';
+import { coarseSetting, otherFilm, pathTime_s, type WatchedFilm } from './otherFilm.ts';
 import { sessionFigures } from './sessionFigures.ts';
 
 /** A session looked through, with what spraying it again needs. */
 export interface Debrief extends ReportedDebrief {
+  readonly sprayed: WatchedFilm;
+  readonly planned: WatchedFilm;
   readonly setting: CoatSetting;
   readonly coarse: CoatSetting;
   readonly strokes: CoatStrokes;

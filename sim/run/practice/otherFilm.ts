@@ -1,3 +1,4 @@
+import type { FilmMoment } from '../../film/life/snapshot.ts';
 import type { OtherFilm } from '../../report/reportedDebrief.ts';
 import type { Path } from '../../stroke/path.ts';
 import type { Stroke } from '../../stroke/stroke.ts';
@@ -15,6 +16,11 @@ import { settleCoat } from '../settle.ts';
 /** Films beside each other are watched on cells no finer than this, so that a session is looked through in seconds, mm. */
 const COARSE_CELL_MM = 4;
 
+/** A travel's film, and what lies there at the end of the watch; null where it was not watched. */
+export interface WatchedFilm extends OtherFilm {
+  readonly end: FilmMoment | null;
+}
+
 /** How a travel's film is looked at. */
 export interface OtherFilmOptions extends Pick<LifeOptions, 'shouldStop'> {
   /** How long after the gun is put away the film is watched, s; 0 leaves its life out. */
@@ -31,13 +37,15 @@ export function coarseSetting(setting: CoatSetting): CoatSetting {
  * Lays a travel and watches its film: figures as laid on the setting's own cells, areas of faults
  * as laid there and of the film's life on `coarse`. @throws CrosscoatError `cancelled`.
  */
-export function otherFilm(setting: CoatSetting, coarse: CoatSetting, travel: Travel, { watch_s, shouldStop }: OtherFilmOptions): OtherFilm {
+export function otherFilm(setting: CoatSetting, coarse: CoatSetting, travel: Travel, { watch_s, shouldStop }: OtherFilmOptions): WatchedFilm {
   const stop = shouldStop === undefined ? {} : { shouldStop };
   const { panelGrid, target } = setting;
   const { film, account } = layCoat(setting, travel, stop);
   const zones = [...findZones(film, panelGrid, target).zones];
+  let end: FilmMoment | null = null;
   if (watch_s > 0) {
     const life = runLife(coarse, travel, { ...stop, until_s: pathTime_s(travel.path) + watch_s });
+    end = life.end;
     zones.push(...findLifeZones(judgedLifeOf(life), coarse.panelGrid, coarse.target).zones);
   }
   const areas_m2: Partial<Record<FaultKind, number>> = {};
@@ -49,6 +57,7 @@ export function otherFilm(setting: CoatSetting, coarse: CoatSetting, travel: Tra
     account,
     duration_s: sprayingTime_s(travel),
     areas_m2,
+    end,
   };
 }
 

@@ -8,8 +8,6 @@ import { ScaleText } from './ScaleText.tsx';
 /** Time that can be let pass at one press, min. */
 const WAITS_MIN = [1, 5, 15] as const;
 const SECONDS_PER_MINUTE = 60;
-/** Ways to move the view, in shares of it. */
-const PANS: readonly (readonly [words: string, x: number, y: number])[] = [['Left', -0.5, 0], ['Up', 0, -0.5], ['Down', 0, 0.5], ['Right', 0.5, 0]];
 
 /** The session's clock, the trigger as it stands, and what ends or forwards the session. */
 export function SprayControls(): JSX.Element {
@@ -32,21 +30,9 @@ export function SprayControls(): JSX.Element {
         ))}
       </div>
       <ScaleText now={now} />
-      {now === null ? null : <PanView now={now} />}
       <p class="spray-cost soft" data-p95={now?.costs.p95_ms.toFixed(2) ?? ''} data-rows={now?.rowCount ?? 0} data-sheet={practice.tab.value}>
         {now === null || !isSprayed ? '' : costWords(now)}
       </p>
-    </div>
-  );
-}
-
-/** Carries a view that is smaller than the panel, as wheel, finger and arrow keys are the gun's. */
-function PanView({ now }: { readonly now: SprayRoom }): JSX.Element | null {
-  void now.gauges.value;
-  if (!now.isLarger) return null;
-  return (
-    <div class="actions" role="group" aria-label="Move the view">
-      {PANS.map(([words, x, y]) => <button key={words} type="button" onClick={() => now.panBy(x, y)}>{words}</button>)}
     </div>
   );
 }
