@@ -3,8 +3,8 @@ import { findBrowser } from './tests/helpers/findBrowser.ts';
 
 const PORT = 4173;
 
-/** Tests of how fast something answers: one at a time, after the others, on a machine with nothing else to do. */
-const TIMED = /(app-time|app-typing|timed-practice)\.spec\.ts$/;
+/** Tag of tests of how fast something answers: one at a time, after the others, on a machine with nothing else to do. */
+const TIMED = /@timed/;
 
 export default defineConfig({
   testDir: 'tests/e2e',
@@ -12,8 +12,8 @@ export default defineConfig({
   fullyParallel: false,
   workers: 2,
   projects: [
-    { name: 'plain', testIgnore: TIMED },
-    { name: 'timed', testMatch: TIMED, dependencies: ['plain'], workers: 1 },
+    { name: 'plain', grepInvert: TIMED },
+    { name: 'timed', grep: TIMED, dependencies: ['plain'], workers: 1 },
   ],
   retries: 0,
   forbidOnly: true,

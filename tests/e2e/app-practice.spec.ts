@@ -100,7 +100,7 @@ test('a pen that stops for 0.7 s with the fluid on makes the run that the model 
   await expect(stage.locator('.debrief')).toContainText(/stood still for 0\.\d+ s .* a run began at/);
 });
 
-test('a sample is on the screen in the next frame', async ({ page, app }) => {
+test('a sample is on the screen in the next frame', { tag: '@timed' }, async ({ page, app }) => {
   void app;
   const stage = await openPractice(page);
   await chooseDrill(stage, 'square-and-steady');
@@ -254,6 +254,7 @@ test('two pointers, lost focus, a hidden page, another window size: nothing spra
   expect(await dots()).toBeCloseTo(1, 2);
   const screen = await page.context().newCDPSession(page);
   await screen.send('Emulation.setDeviceMetricsOverride', { width: 700, height: 900, deviceScaleFactor: 2, mobile: false });
+  await expect.poll(() => page.evaluate(() => devicePixelRatio)).toBe(2);
   await expect.poll(dots).toBeCloseTo(2, 2);
   await expect(phase(stage)).toHaveAttribute('data-phase', 'spraying');
   expect(await rows(stage)).toBeGreaterThan(before);

@@ -183,7 +183,7 @@ test('buttons and boxes are 44 px high or more', async ({ app, page }) => {
   await app.settled();
 });
 
-test('a change holds the page for less than 50 ms, but for one change in nine', async ({ app, page }) => {
+test('a change holds the page for less than 50 ms, but for one change in nine', { tag: '@timed' }, async ({ app, page }) => {
   await page.evaluate(() => {
     const held: number[] = [];
     (window as unknown as { held: number[] }).held = held;

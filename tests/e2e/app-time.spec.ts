@@ -47,7 +47,7 @@ test('the wet film falls with time, map and section follow, and the film as laid
   await expect.poll(async () => trace.getAttribute('d')).toBe(laid);
 });
 
-test('space plays and pauses, a key is a step there and back, and 30 times real time keeps pace', async ({ app, page }) => {
+test('space plays and pauses, a key is a step there and back, and 30 times real time keeps pace', { tag: '@timed' }, async ({ app, page }) => {
   await app.openPlanned();
   await openTime(page);
   await slider(page).press('ArrowRight');
@@ -77,7 +77,7 @@ test('space plays and pauses, a key is a step there and back, and 30 times real 
   await app.settled();
 });
 
-test('while it plays a press is answered within 200 ms', async ({ app, page }) => {
+test('while it plays a press is answered within 200 ms', { tag: '@timed' }, async ({ app, page }) => {
   await app.openPlanned();
   await openTime(page);
   await page.getByRole('button', { name: '30×' }).click();

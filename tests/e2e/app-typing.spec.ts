@@ -19,7 +19,7 @@ test('the demo\'s second coat is laid by its recorded session', async ({ app, pa
   await expect(page.locator('.recording')).toContainText(/rows, [\d.]+ s/);
 });
 
-test('a changed speed can change the film within 100 ms', async ({ app, page }) => {
+test('a changed speed can change the film within 100 ms', { tag: '@timed' }, async ({ app, page }) => {
   await app.openPlanned();
   const speed = app.field('Speed of the gun');
   // The first change warms what the engine compiles; each is timed from the key to the figure on screen.

@@ -71,7 +71,7 @@ test('a new film of the same size is one upload into the same texture; the gun i
   expect(filmed.allocations).toBe(0);
 });
 
-test('a film of 1500 by 750 cells costs the page less than 5 ms', async () => {
+test('a film of 1500 by 750 cells costs the page less than 5 ms', { tag: '@timed' }, async () => {
   const { page } = open;
   const times = await inHarness(page, async (harness) => {
     const field = harness.make.field(0.0016);

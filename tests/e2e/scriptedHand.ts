@@ -74,10 +74,7 @@ export async function spray(page: Page, legs: readonly Leg[], device: Device = '
       const start_ms = performance.now();
       let next = 0;
       const last = Math.floor(whole_s * hz);
-      // Between frames, as a browser hands on its input: the page's own frame then finds all that came before it.
-      const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 4));
-      while (next <= last) {
-        await turn();
+      const send = (): void => {
         const now = Math.min(last, Math.floor(((performance.now() - start_ms) / 1000) * hz));
         let batch: PointerEvent[] = [];
         const flush = (): void => {
@@ -104,7 +101,18 @@ export async function spray(page: Page, legs: readonly Leg[], device: Device = '
           batch.push(make('pointermove', stamp_ms, place, trigger));
         }
         flush();
+      };
+      // A browser hands on its input ahead of each frame: so the page's own frame finds all that came before it.
+      const askFrame = window.requestAnimationFrame.bind(window);
+      window.requestAnimationFrame = (callback) => askFrame((time_ms) => {
+        send();
+        callback(time_ms);
+      });
+      while (next <= last) {
+        await new Promise((resolve) => setTimeout(resolve, 4));
+        send();
       }
+      window.requestAnimationFrame = askFrame;
       if (before !== 0) root.dispatchEvent(make('pointerup', performance.now(), at(whole_s).place, 0));
       return sent;
     },

@@ -7,7 +7,6 @@ import { InkLines } from '../inkLines.ts';
 import { InkMesh } from '../inkMesh.ts';
 import { OutlineLayer } from '../outlineLayer.ts';
 import { palettes } from '../palette.ts';
-import { watchPixelRatio } from '../pixelRatio.ts';
 import { ViewUniforms } from '../view.ts';
 import type { Patch } from './patchTexture.ts';
 import type { SprayCanvas, SprayMoment, SprayScene, WetScene } from './sprayScene.ts';
@@ -51,7 +50,7 @@ class SprayView implements SprayCanvas {
     sizes.observe(host);
     const restored = (): void => this.restore();
     canvas.addEventListener('webglcontextrestored', restored);
-    this.stops.push(() => sizes.disconnect(), watchPixelRatio(() => this.resize()), () => canvas.removeEventListener('webglcontextrestored', restored));
+    this.stops.push(() => sizes.disconnect(), () => canvas.removeEventListener('webglcontextrestored', restored));
     this.resize();
   }
 
@@ -93,6 +92,8 @@ class SprayView implements SprayCanvas {
   }
 
   draw(moment: SprayMoment): void {
+    // Looked at here, since not every way to another screen is told: a frame is drawn in any case.
+    if (window.devicePixelRatio !== this.renderer.resolution) this.resize();
     if (this.scene === null || this.width_px === 0 || this.renderer.gl.isContextLost()) return;
     if (moment.edges !== this.last.edges || moment.pace_m !== this.last.pace_m) this.drawLines(moment);
     this.last = moment;

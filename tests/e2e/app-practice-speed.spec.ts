@@ -18,7 +18,7 @@ const ASKED_MS = 6;
 /** Other work shares the two cores while tests run, so a test fails only well beyond; the figure is printed. */
 const SLACK = 2;
 
-test('a frame of practice on 1500 × 750 cells, and the start of a drill', async ({ app, page }) => {
+test('a frame of practice on 1500 × 750 cells, and the start of a drill', { tag: '@timed' }, async ({ app, page }) => {
   await app.drop('large.crosscoat.json', serialiseJob(largePanel()));
   await app.chooseCoat('Cross coat as planned');
   // A software renderer fills few pixels a second; a small window leaves it about as many frames as a screen has.
