@@ -1,6 +1,6 @@
 import { demoJob, serialiseJob, type Job } from '../../sim/index.ts';
-import { expect, test } from './appPage.ts';
-import { chooseDrill, openPractice } from './practicePage.ts';
+import { expect } from './appPage.ts';
+import { chooseDrill, openPractice, practiceTest as test } from './practicePage.ts';
 import { joined, spray, stroke } from './scriptedHand.ts';
 
 test.setTimeout(120_000);

@@ -1,8 +1,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { chiefSentence, debriefSession, drillById, markSentence, settleCoat, strokesOf, USUAL_RUBRIC } from '../../sim/index.ts';
-import { expect, test } from './appPage.ts';
-import { chooseDrill, debrief, openPractice, savedSession, savedStrokes } from './practicePage.ts';
+import { expect } from './appPage.ts';
+import { chooseDrill, debrief, openPractice, practiceTest as test, savedSession, savedStrokes } from './practicePage.ts';
 import { joined, spray, stroke, type Leg } from './scriptedHand.ts';
 
 test.setTimeout(90_000);
@@ -164,7 +164,7 @@ test('the keyboard alone sprays, and reaches the debrief', async ({ page, app })
   expect(debriefSession(session, USUAL_RUBRIC).coat.strokes.measures).toHaveLength(1);
 });
 
-test('a gamepad sprays by stick and trigger', async ({ page, app }) => {
+test('a gamepad sprays by stick and trigger', { tag: '@timed' }, async ({ page, app }) => {
   void app;
   await page.evaluate(() => {
     const pad = { connected: true, axes: [0, 0, 0, 0], buttons: Array.from({ length: 17 }, () => ({ pressed: false, value: 0 })) };
@@ -258,6 +258,7 @@ test('two pointers, lost focus, a hidden page, another window size: nothing spra
   await expect.poll(dots).toBeCloseTo(2, 2);
   await expect(phase(stage)).toHaveAttribute('data-phase', 'spraying');
   expect(await rows(stage)).toBeGreaterThan(before);
+  await screen.send('Emulation.clearDeviceMetricsOverride');
   // A page that is closed in mid-session keeps what was sprayed.
   await expect.poll(() => page.evaluate(async () => {
     const open = indexedDB.open('crosscoat');

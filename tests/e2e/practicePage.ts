@@ -1,6 +1,34 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Download, type Locator, type Page } from '@playwright/test';
-import { parseSession, type SessionSpec } from '../../sim/index.ts';
+import { expect, test as base, type Download, type Locator, type Page } from '@playwright/test';
+import { DEMO_PLANNED_COAT, demoJob, parseSession, type SessionSpec } from '../../sim/index.ts';
+import { AppPage } from './appPage.ts';
+
+/**
+ * A test on a page that was here before, on the demo's planned coat: that has no fault whose cures would be
+ * tried beside the hand. The storage is as the first version of the program left it.
+ */
+export const practiceTest = base.extend<{ app: AppPage }>({
+  app: async ({ page }, use) => {
+    const app = new AppPage(page);
+    await page.route('**/blank', (route) => route.fulfill({ contentType: 'text/html', body: '' }));
+    await page.goto('./blank');
+    await page.evaluate(
+      async (kept) => {
+        const open = indexedDB.open('crosscoat', 1);
+        open.onupgradeneeded = () => open.result.createObjectStore('kept');
+        await new Promise((resolve) => (open.onsuccess = resolve));
+        const writing = open.result.transaction('kept', 'readwrite');
+        for (const [key, value] of Object.entries(kept)) writing.objectStore('kept').put(value, key);
+        await new Promise((resolve) => (writing.oncomplete = resolve));
+        open.result.close();
+      },
+      { job: demoJob(), coatId: DEMO_PLANNED_COAT },
+    );
+    await app.open();
+    await use(app);
+    expect(app.complaints).toEqual([]);
+  },
+});
 
 /** Practice, opened over the window. */
 export async function openPractice(page: Page): Promise<Locator> {

@@ -10,6 +10,7 @@ import { gaugesOf, type Gauges } from './gauges.ts';
 import { LEAP_MS } from './hand/clock.ts';
 import { startGunHand, type GunHand, type HandSettings } from './hand/gunHand.ts';
 import { Pace } from './pace.ts';
+import { SessionClock } from './sessionClock.ts';
 import { sprayScene, type RoomLook } from './roomScene.ts';
 import type { Sounds } from './sounds.ts';
 import { StrokesLaid } from './strokesLaid.ts';
@@ -75,7 +76,7 @@ export class SprayRoom {
   private prefs: HandPrefs;
   private pivotX_m: number;
   private aiming: Pose[] = [];
-  private offset_s = 0;
+  private clock = new SessionClock(GAP_S);
   private last: Pose | null = null;
   private gauged_ms = 0;
   private framed_ms = 0;
@@ -105,7 +106,7 @@ export class SprayRoom {
     this.live = this.newLive();
     this.strokes = new StrokesLaid(this.live.rows, this.fanWidthPerDistance);
     this.aiming = [];
-    this.offset_s = 0;
+    this.clock = new SessionClock(GAP_S);
     this.last = null;
     this.phase.value = 'aiming';
     this.clock_s.value = 0;
@@ -200,7 +201,7 @@ export class SprayRoom {
   private onPose(pose: Pose): void {
     const phase = this.phase.peek();
     if (phase === 'passing' || phase === 'full') return;
-    const placed = this.onSessionClock(pose);
+    const placed = { ...pose, t_s: this.clock.read(pose.t_s) };
     if (phase === 'spraying') {
       this.take(placed);
       return;
@@ -214,14 +215,6 @@ export class SprayRoom {
     this.phase.value = 'spraying';
     for (const aimed of this.aiming) this.take(aimed);
     this.aiming = [];
-  }
-
-  /** A page that slept, or time that was let pass, shifts the clock of the rows that follow. */
-  private onSessionClock(pose: Pose): Pose {
-    const before_s = this.last?.t_s ?? pose.t_s + this.offset_s;
-    const gap_s = pose.t_s + this.offset_s - before_s;
-    if (gap_s > GAP_S) this.offset_s -= gap_s - GAP_S;
-    return { ...pose, t_s: pose.t_s + this.offset_s };
   }
 
   private take(pose: Pose): void {
@@ -254,7 +247,7 @@ export class SprayRoom {
 
   private endPassing(): void {
     const { last, hand } = this;
-    if (last !== null && hand.pose !== null) this.offset_s = last.t_s - hand.pose.t_s;
+    if (last !== null && hand.pose !== null) this.clock.goOnFrom(last.t_s, hand.pose.t_s);
     this.phase.value = 'spraying';
   }
 
