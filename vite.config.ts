@@ -4,6 +4,9 @@ import { defineConfig } from 'vitest/config';
 /** A first start on a desk opens the page by itself; a machine without a terminal does not. */
 const opensPage = process.env['CI'] === undefined && process.stdout.isTTY === true;
 
+/** Tests of what keeps state between calls: signals, storage, workers. */
+const PAGE_TESTS = 'tests/unit/{app,canvas,charts,storage,worker}/**/*.test.ts';
+
 export default defineConfig({
   base: './',
   plugins: [preact()],
@@ -11,10 +14,14 @@ export default defineConfig({
   server: { port: 5173, open: opensPage },
   build: { target: 'es2022', sourcemap: true, assetsInlineLimit: 0 },
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    exclude: ['tests/e2e/**', 'node_modules/**'],
     testTimeout: 30_000,
+    pool: 'threads',
     // Left to itself it keeps one core free, and takes twice as long on two.
     maxWorkers: 2,
+    projects: [
+      // The model keeps no state, so its files may share what they import: a third of the time.
+      { extends: true, test: { name: 'model', include: ['tests/**/*.test.ts'], exclude: [PAGE_TESTS, 'tests/e2e/**'], isolate: false } },
+      { extends: true, test: { name: 'page', include: [PAGE_TESTS] } },
+    ],
   },
 });
