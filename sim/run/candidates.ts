@@ -5,8 +5,12 @@ import { missingStrokes } from './missingStrokes.ts';
 import { planTrials, type PlanCause } from './planTrials.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 
-/** What to try against a fault, the likeliest first; nothing for a fault without a named cause. */
+/** What to try against a fault, the likeliest first; nothing for a fault without a named cause, or where nobody can say what was meant. */
 export function candidateChanges(fault: Fault, setting: CoatSetting, travel: CoatStrokes): TravelChange[] {
+  return changesFor(fault, setting, travel).filter((change) => change.kind !== 'even-speed' || Number.isFinite(change.speed_m_s));
+}
+
+function changesFor(fault: Fault, setting: CoatSetting, travel: CoatStrokes): TravelChange[] {
   const { cause } = fault;
   const strokes = [...cause.strokes].sort((a, b) => a - b);
   const chief = travel.strokes[cause.strokes[0] ?? -1];

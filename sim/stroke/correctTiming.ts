@@ -77,7 +77,7 @@ function travelledAt(track: Track): (t_s: number) => number {
 /** Median speed of the moving samples; what was meant where it never moved. */
 function movingSpeed_m_s(track: Track, stroke: Stroke): number {
   const moving = Array.from(track.vx_m_s, (vx, i) => Math.hypot(vx, track.vy_m_s[i] as number)).filter((speed) => speed > 0.05);
-  return moving.length > 0 ? median(moving) : Math.max(0.05, stroke.meant.speed_m_s);
+  return moving.length > 0 ? median(moving) : Math.max(0.05, Number.isFinite(stroke.meant.speed_m_s) ? stroke.meant.speed_m_s : 0);
 }
 
 function apart_m(path: Path, a: number, b: number): number {

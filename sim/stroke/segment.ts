@@ -24,7 +24,7 @@ interface Found {
  * smoothed over 0.1 s first, so that a sensor's noise of some mm at 100 to 1000 Hz makes no turns.
  *
  * `meant` is what the session itself shows: medians of the strokes' mean distance and median speed;
- * overlap from the median step between neighbours where `fanWidthPerDistance` is given, else NaN.
+ * speed NaN below 0.01 m/s; overlap from the median step between neighbours where `fanWidthPerDistance` is given, else NaN.
  * `meantFromPlan` puts a plan's figures in their place. Linear in rows; strokes squared for passes.
  * @param options.fanWidthPerDistance full fan width per m of gun distance.
  */
@@ -66,10 +66,15 @@ function describe(track: Track, first: number, last: number, firstRow: number, l
   return { firstRow, lastRow, line: fitLine(track, first, last), distance_m: slant / (last - first + 1), speed_m_s: median(speeds) };
 }
 
+/** The slowest travel that a plan may ask for. */
+const LEAST_MEANT_M_S = 0.01;
+
 function asStrokes(found: readonly Found[], fanWidthPerDistance: number): Stroke[] {
   const { passes, step_m } = sortIntoPasses(found.map(({ line }) => line));
   const distance_m = median(found.map((stroke) => stroke.distance_m));
-  const speed_m_s = median(found.map((stroke) => stroke.speed_m_s));
+  const median_m_s = median(found.map((stroke) => stroke.speed_m_s));
+  // A session of standing bursts shows no speed that anyone could have meant.
+  const speed_m_s = median_m_s >= LEAST_MEANT_M_S ? median_m_s : NaN;
   const overlapFraction = 1 - step_m / (fanWidthPerDistance * distance_m);
   return found.map(({ firstRow, lastRow }, index) => {
     const pass = passes[index] as number;

@@ -87,8 +87,13 @@ function rootMeanSquare(traces: readonly StrokeTrace[], strokes: readonly Stroke
   let squares = 0;
   let time_s = 0;
   traces.forEach((trace, i) => {
-    for (let k = 0; k < trace.t_s.length; k++) squares += errorAt(trace, k, strokes[i] as Stroke) ** 2 * trace.step_s;
-    time_s += trace.t_s.length * trace.step_s;
+    for (let k = 0; k < trace.t_s.length; k++) {
+      const error = errorAt(trace, k, strokes[i] as Stroke);
+      // Where nobody can say what was meant there is no error.
+      if (Number.isNaN(error)) continue;
+      squares += error * error * trace.step_s;
+      time_s += trace.step_s;
+    }
   });
   return time_s > 0 ? Math.sqrt(squares / time_s) : null;
 }
