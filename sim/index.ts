@@ -54,7 +54,7 @@ export { momentFigures, type MomentFigures } from './film/life/momentFigures.ts'
 export type { FilmMoment } from './film/life/snapshot.ts';
 
 export { filmFigures, inTargetFraction } from './verdict/figures.ts';
-export { limitOf, marginOf } from './verdict/judged.ts';
+export { JUDGED_COVER, limitOf, marginOf } from './verdict/judged.ts';
 export type { LifeFigures, LifeVerdict } from './verdict/lifeVerdict.ts';
 export type { LifeLimits, Target } from './verdict/target.ts';
 export type { Cause, CauseKind, Change, ConditionChange, Cure, Fault, FaultKind, FilmFigures, RunCourse, TravelChange, Verdict, Zone } from './verdict/verdict.ts';
@@ -174,6 +174,6 @@ export { ownDrill } from './run/drills/ownDrill.ts';
 export { rubricJsonSchema, sessionJsonSchema } from './job/jsonSchema.ts';
 export { drillList, drillText, type ReportedDrill } from './report/drillText.ts';
 export { drillJson } from './report/drillJson.ts';
-export { AIR_ONLY } from './base/trigger.ts';
+export { AIR_ONLY, fluidShare } from './base/trigger.ts';
 export { fanWidthRatio } from './run/fan.ts';
 export { MEASURE_SIZE } from './verdict/score.ts';

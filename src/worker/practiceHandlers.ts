@@ -1,5 +1,5 @@
 import {
-  CrosscoatError, debriefSession, handSample, layCoat, makeField, markAgain, strokeLines, thicknessDomain, whatIf,
+  CrosscoatError, debriefSession, handSample, JUDGED_COVER, layCoat, makeField, markAgain, strokeLines, thicknessDomain, whatIf,
   makeMomentField, type Debrief, type Field, type Film, type OtherFilm, type ReportedDebrief,
 } from '../../sim/index.ts';
 import { gunScene } from './gunScene.ts';
@@ -79,7 +79,7 @@ function withoutEnd({ film, figures, inTargetFraction, account, duration_s, area
 function targetField({ setting }: Debrief, film: Film): Field {
   const field = makeField('target', film, setting.target);
   const { cover } = setting.panelGrid;
-  return { ...field, values: field.values.map((value, cell) => ((cover[cell] as number) < 0.5 ? NaN : value)) };
+  return { ...field, values: field.values.map((value, cell) => ((cover[cell] as number) < JUDGED_COVER ? NaN : value)) };
 }
 
 function handOf({ traces, strokes }: Debrief): DebriefReply['hand'] {

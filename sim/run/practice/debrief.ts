@@ -56,7 +56,7 @@ export function debriefSession(session: SessionSpec, rubric: RubricSpec, options
   const lifeVerdict = task.watch_s > 0 ? watched : { ...watched, warnings: [] };
   const traces = strokeTraces({ ...strokes, fanWidthPerDistance: fanWidthRatio(setting.setUp), triggerLag_s: setting.setUp.triggerLag_s });
   const watch = { ...stop, watch_s: task.watch_s };
-  const sprayed = otherFilm(setting, coarse, strokes, watch);
+  const sprayed = otherFilm(setting, coarse, strokes, { ...watch, known: { laid, life } });
   const plan = planOf(setting, setting.plan);
   const planned = otherFilm(setting, coarse, plan, watch);
   const strokesAsked = task.counts.some((measure) => HAND_MEASURES.includes(measure)) ? plan.strokes.length : 0;

@@ -7,10 +7,10 @@ import { judgedFilm } from '../../verdict/judged.ts';
 import { findLifeZones } from '../../verdict/lifeMaps.ts';
 import type { FaultKind } from '../../verdict/verdict.ts';
 import { findZones } from '../../verdict/zones.ts';
-import { runLife, type LifeOptions } from '../coatLife.ts';
+import { runLife, type CoatLife, type LifeOptions } from '../coatLife.ts';
 import { layCoat, type Travel } from '../lay.ts';
 import { judgedLifeOf } from '../lifeCures.ts';
-import type { CoatSetting } from '../result.ts';
+import type { CoatSetting, LaidCoat } from '../result.ts';
 import { settleCoat } from '../settle.ts';
 
 /** Films beside each other are watched on cells no finer than this, so that a session is looked through in seconds, mm. */
@@ -23,6 +23,8 @@ export interface WatchedFilm extends OtherFilm {
 
 /** How a travel's film is looked at. */
 export interface OtherFilmOptions extends Pick<LifeOptions, 'shouldStop'> {
+  /** The travel as laid on the setting's cells, and its watched life on them, where they are known already. */
+  readonly known?: { readonly laid: LaidCoat; readonly life: CoatLife };
   /** How long after the gun is put away the film is watched, s; 0 leaves its life out. */
   readonly watch_s: number;
 }
@@ -37,14 +39,15 @@ export function coarseSetting(setting: CoatSetting): CoatSetting {
  * Lays a travel and watches its film: figures as laid on the setting's own cells, areas of faults
  * as laid there and of the film's life on `coarse`. @throws CrosscoatError `cancelled`.
  */
-export function otherFilm(setting: CoatSetting, coarse: CoatSetting, travel: Travel, { watch_s, shouldStop }: OtherFilmOptions): WatchedFilm {
+export function otherFilm(setting: CoatSetting, coarse: CoatSetting, travel: Travel, { watch_s, shouldStop, known }: OtherFilmOptions): WatchedFilm {
   const stop = shouldStop === undefined ? {} : { shouldStop };
   const { panelGrid, target } = setting;
-  const { film, account } = layCoat(setting, travel, stop);
+  const { film, account } = known?.laid ?? layCoat(setting, travel, stop);
   const zones = [...findZones(film, panelGrid, target).zones];
   let end: FilmMoment | null = null;
   if (watch_s > 0) {
-    const life = runLife(coarse, travel, { ...stop, until_s: pathTime_s(travel.path) + watch_s });
+    const watched = coarse === setting ? known?.life : undefined;
+    const life = watched ?? runLife(coarse, travel, { ...stop, until_s: pathTime_s(travel.path) + watch_s });
     end = life.end;
     zones.push(...findLifeZones(judgedLifeOf(life), coarse.panelGrid, coarse.target).zones);
   }

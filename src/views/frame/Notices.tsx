@@ -16,7 +16,8 @@ export function Notices(): JSX.Element {
   );
 }
 
-function Notice({ problem, dismiss }: { readonly problem: Problem; readonly dismiss?: () => void }): JSX.Element {
+/** One thing that went wrong; with `dismiss` it can be put away. */
+export function Notice({ problem, dismiss }: { readonly problem: Problem; readonly dismiss?: () => void }): JSX.Element {
   const place = unsaidPlace(problem);
   return (
     <div class="notice" role="alert">

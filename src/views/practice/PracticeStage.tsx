@@ -5,8 +5,8 @@ import { debriefing, saveFailed, startDebriefing } from '../../app/practice/debr
 import { closeKeptSessions, keepAgain, keptSessions, openKeptSessions, saveNotKept } from '../../app/practice/keptSessions.ts';
 import { practice, setPrefs, TABS, type PracticeTab } from '../../app/practice/practice.ts';
 import { findDraft, isUnderWay } from '../../app/practice/underway.ts';
-import { unsaidPlace } from '../../app/problem.ts';
 import { state } from '../../app/state.ts';
+import { Notice } from '../frame/Notices.tsx';
 import { ClassSheet } from './ClassSheet.tsx';
 import { DebriefSheet } from './DebriefSheet.tsx';
 import { DraftFound } from './DraftFound.tsx';
@@ -64,7 +64,7 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
         </label>
         <button type="button" class="act" onClick={close}>Close</button>
       </header>
-      <PracticeProblem />
+      {practice.problem.value === null ? null : <Notice problem={practice.problem.value} dismiss={() => (practice.problem.value = null)} />}
       <DraftFound />
       <Failed />
       {tab === 'progress' ? null : <NotKept sessions={keptSessions.notKept.value} save={saveNotKept} keepAgain={() => void keepAgain()} />}
@@ -98,22 +98,6 @@ function Failed(): JSX.Element | null {
       <div class="actions">
         {sessions.map((session) => <button key={session.id} type="button" class="act" onClick={() => saveFailed(session)}>Save {session.task.title}</button>)}
       </div>
-    </div>
-  );
-}
-
-function PracticeProblem(): JSX.Element | null {
-  const problem = practice.problem.value;
-  if (problem === null) return null;
-  const place = unsaidPlace(problem);
-  return (
-    <div class="notice" role="alert">
-      <div>
-        <h2>{problem.title}</h2>
-        <p>{problem.text}</p>
-        {place === '' ? null : <p class="soft">{place}</p>}
-      </div>
-      <button type="button" onClick={() => (practice.problem.value = null)}>Dismiss</button>
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { practice } from '../../app/practice/practice.ts';
+import { AIR_ONLY, fluidShare } from '../../../sim/index.ts';
 import type { SprayRoom } from '../../app/practice/sprayRoom.ts';
 import { finishNow, lookAtThrown, room, startAgain, thrownAway } from '../../app/practice/underway.ts';
 import { clockText } from '../../app/timeWords.ts';
@@ -30,7 +30,7 @@ export function SprayControls(): JSX.Element {
         ))}
       </div>
       <ScaleText now={now} />
-      <p class="spray-cost soft" data-p95={now?.costs.p95_ms.toFixed(2) ?? ''} data-rows={now?.rowCount ?? 0} data-sheet={practice.tab.value}>
+      <p class="spray-cost soft" data-p95={now?.costs.p95_ms.toFixed(2) ?? ''} data-rows={now?.rowCount ?? 0}>
         {now === null || !isSprayed ? '' : costWords(now)}
       </p>
     </div>
@@ -64,7 +64,7 @@ function TriggerTwin({ now }: { readonly now: SprayRoom | null }): JSX.Element {
   const ticks = now?.ticks.value ?? 0;
   return (
     <p class="trigger-twin" data-trigger={trigger}>
-      <span>{trigger === 0 ? 'Trigger off' : trigger <= 0.5 ? 'Air only' : trigger < 1 ? `Spray, ${Math.round(200 * (trigger - 0.5))} % open` : 'Spray'}</span>
+      <span>{trigger === 0 ? 'Trigger off' : trigger <= AIR_ONLY ? 'Air only' : trigger < 1 ? `Spray, ${Math.round(100 * fluidShare(trigger))} % open` : 'Spray'}</span>
       <span class="trigger-bar" aria-hidden="true"><span style={{ width: `${100 * trigger}%` }} /></span>
       {ticks === 0 ? null : <span class={ticks % 2 === 0 ? 'pace-tick even' : 'pace-tick'} aria-hidden="true" />}
     </p>
