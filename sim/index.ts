@@ -7,6 +7,7 @@ export { CrosscoatError, type ErrorCode, type Place, type Warning, type WarningC
 export { parseQuantity, unitSize, type QuantityName } from './base/units.ts';
 export { cellAt, cellCount, type Grid } from './base/grid.ts';
 export { gunAxes, type GunAxes, type Vector } from './base/gunAxes.ts';
+export { fanScale, raySource } from './base/raySource.ts';
 
 export * from './job/defaults.ts';
 export * from './job/demo.ts';

@@ -14,9 +14,10 @@ export interface Amounts {
   readonly flight: number;
 }
 
-/** Shares of sprayed liquid at a distance along the spray's axis, from the spray's arrival tables. */
-export function amountsAt(spray: Spray, slant_m: number): Amounts {
-  const { arrival, volumeSolidsFraction } = spray;
+/** Shares of sprayed liquid, from the spray's arrival tables. @param ray_m from where the rays start, along the spray's axis. */
+export function amountsAt(spray: Spray, ray_m: number): Amounts {
+  const { arrival, footprint, volumeSolidsFraction } = spray;
+  const slant_m = ray_m + footprint.origin_m;
   const { start_m, step_m } = arrival;
   const landing = interpolateEven(arrival.transferFraction, start_m, step_m, slant_m);
   const kept = interpolateEven(arrival.solventKeptFraction, start_m, step_m, slant_m);

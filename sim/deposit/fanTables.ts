@@ -5,6 +5,7 @@ import type { Footprint } from '../gun/spray.ts';
  * `i + 1` is always inside, and nodes counted rather than scaled.
  */
 export interface FanTables {
+  /** From where the rays start, as every pose that is laid. */
   readonly distance_m: number;
   readonly halfLength_m: number;
   readonly halfDepth_m: number;
@@ -47,7 +48,7 @@ function packTables(footprint: Footprint): FanTables {
   const acrossSteps = across.length - 1;
   const elliptic = chordSquared.every((value, i) => Math.abs(value - (1 - ((2 * i) / acrossSteps - 1) ** 2)) < 1e-9);
   return {
-    distance_m: footprint.distance_m,
+    distance_m: footprint.distance_m - footprint.origin_m,
     halfLength_m: footprint.halfLength_m,
     halfDepth_m: footprint.halfDepth_m,
     nominalHalfWidth_m: footprint.width_m / 2,

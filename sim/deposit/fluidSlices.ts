@@ -1,4 +1,6 @@
+import { raySource } from '../base/raySource.ts';
 import { fluidShare } from '../base/trigger.ts';
+import type { Spray } from '../gun/spray.ts';
 import type { Path } from '../stroke/path.ts';
 import type { Stroke } from '../stroke/stroke.ts';
 
@@ -25,20 +27,24 @@ export interface FluidSlice {
   readonly stroke: number;
 }
 
+/** What of a spray the slices depend on. */
+type LaggedFan = Pick<Spray, 'triggerLag_s' | 'footprint'>;
+
 /** Two slices join where neither velocity nor pose changes by more than this, relative. */
 const JOIN_TOLERANCE = 1e-7;
 
 /**
- * Every piece of the path with fluid on, in time, straight even runs joined across rows.
+ * Every piece of the path with fluid on, in time, straight even runs joined across rows. Its poses stand
+ * where the fan's rays start (`raySource`): at the nozzle, unless a card has said otherwise.
  *
- * The fluid follows the trigger by `lag_s` both ways; a row's trigger holds to the next row; what
+ * The fluid follows the trigger by the spray's lag both ways; a row's trigger holds to the next row; what
  * would still flow after the last row is left out, as the path does not say where the gun goes.
  * A lagging piece counts for the stroke that pulled the trigger.
  * @param until_s leave out everything after this time of the path.
  */
-export function* fluidSlices(path: Path, strokes: readonly Stroke[], lag_s: number, until_s: number): Generator<FluidSlice> {
+export function* fluidSlices(path: Path, strokes: readonly Stroke[], spray: LaggedFan, until_s: number): Generator<FluidSlice> {
   let pending: FluidSlice | undefined;
-  for (const slice of plainSlices(path, strokes, lag_s, until_s)) {
+  for (const slice of plainSlices(path, strokes, spray, until_s)) {
     if (pending === undefined) pending = slice;
     else if (joins(pending, slice)) pending = joined(pending, slice);
     else {
@@ -53,8 +59,9 @@ function joined(first: FluidSlice, second: FluidSlice): FluidSlice {
   return { ...first, end: second.end, duration_s: first.duration_s + second.duration_s };
 }
 
-function* plainSlices(path: Path, strokes: readonly Stroke[], lag_s: number, until_s: number): Generator<FluidSlice> {
+function* plainSlices(path: Path, strokes: readonly Stroke[], { triggerLag_s: lag_s, footprint }: LaggedFan, until_s: number): Generator<FluidSlice> {
   if (path.count < 2) return;
+  const source = (row: number, time_s: number): GunPose => raySource(poseIn(path, row, time_s), footprint.origin_m);
   const owner = strokeOfRow(path.count, strokes);
   const end_s = Math.min(until_s, path.t_s[path.count - 1] as number);
   let row = 0;
@@ -72,7 +79,7 @@ function* plainSlices(path: Path, strokes: readonly Stroke[], lag_s: number, unt
     const change_s = change < path.count ? (path.t_s[change] as number) + lag_s : Infinity;
     const next_s = Math.min(nextRow_s, change_s, end_s);
     if (share > 0) {
-      yield { start: poseIn(path, row, now_s), end: poseIn(path, row, next_s), start_s: now_s, duration_s: next_s - now_s, share, stroke };
+      yield { start: source(row, now_s), end: source(row, next_s), start_s: now_s, duration_s: next_s - now_s, share, stroke };
     }
     now_s = next_s;
   }

@@ -52,7 +52,7 @@ export function layPath(options: DepositOptions): PaintAccount {
   const before_m3 = coveredVolume_m3(deposit.wet_m, panelGrid);
   const layer = makeLayer(spray, options.method ?? 'auto', options.stepScale);
   const run = startRun(layer, deposit);
-  for (const slice of fluidSlices(path, strokes, spray.triggerLag_s, until_s)) {
+  for (const slice of fluidSlices(path, strokes, spray, until_s)) {
     laySlice(run, slice, options.shouldStop);
   }
   layBands(deposit, run.bands);

@@ -38,7 +38,7 @@ export function startSprayClock({ panelGrid, path, strokes, spray }: SprayClockP
   return {
     landed: emptyDeposit(panelGrid.grid),
     layer: makeLayer(spray, 'auto'),
-    slices: [...fluidSlices(path, strokes, spray.triggerLag_s, Infinity)],
+    slices: [...fluidSlices(path, strokes, spray, Infinity)],
     next: 0,
     at_s: path.t_s[0] ?? 0,
   };

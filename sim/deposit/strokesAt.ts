@@ -44,7 +44,7 @@ export function strokesAtPlaces(options: StrokesAtOptions & { readonly places_m:
   const y_m = Float64Array.from(places_m, (place) => place[1]);
   const flux = new Float64Array(places_m.length);
   const sums = places_m.map(() => new Map<number, Sum>());
-  for (const slice of fluidSlices(path, strokes, spray.triggerLag_s, until_s)) {
+  for (const slice of fluidSlices(path, strokes, spray, until_s)) {
     const sweep = sweepOf(layer, slice);
     if (sweep !== null) {
       for (let i = 0; i < flux.length; i++) flux[i] = sweepFlux(sweep, x_m[i] as number, y_m[i] as number);

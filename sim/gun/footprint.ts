@@ -24,6 +24,7 @@ export function makeFootprint(fan: SetUp['fan']): Footprint {
   for (let i = 0; i < ALONG_NODES; i++) along[i] = shape.along(i / (ALONG_NODES - 1));
   return {
     distance_m: fan.atDistance_m,
+    origin_m: fan.origin_m,
     width_m: fan.width_m,
     depth_m: fan.depth_m,
     halfLength_m: shape.halfLength_m,

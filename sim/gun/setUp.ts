@@ -20,6 +20,8 @@ export interface SetUp {
     readonly width_m: number;
     readonly depth_m: number;
     readonly atDistance_m: number;
+    /** Where the rays seem to start, in front of the nozzle (behind it if negative); below `atDistance_m`. */
+    readonly origin_m: number;
     readonly profile: Profile;
   };
   /** Liquid leaving the gun with the trigger full on. */
@@ -39,8 +41,9 @@ export interface SetUp {
     readonly spreadRatio: number;
     /** Relative evaporation rate of the thinner, n-butyl acetate = 1. */
     readonly solventSpeedRatio: number;
-    /** Viscosity at which the drops have that diameter. */
+    /** Viscosity, and air pressure at the cap, at which the drops have that diameter. */
     readonly atViscosity_Pa_s: number;
+    readonly atPressure_Pa: number;
   };
   /** Air pressure above the room's at the cap. */
   readonly capPressure_Pa: number;

@@ -5,6 +5,8 @@ import type { Profile, SetUp } from './setUp.ts';
 
 const M_PER_MM = 1e-3;
 const M_PER_UM = 1e-6;
+/** Between a fan's origin and the nearest distance at which it is believed. */
+const LEAST_RAY_MM = 5;
 const M3_S_PER_ML_MIN = 1e-6 / 60;
 
 /**
@@ -25,6 +27,7 @@ export function makeSetUp(spec: SetUpSpec, pointer = ''): SetUp {
       width_m: fan.width_mm * M_PER_MM,
       depth_m: fan.depth_mm * M_PER_MM,
       atDistance_m: fan.atDistance_mm * M_PER_MM,
+      origin_m: (fan.origin_mm ?? 0) * M_PER_MM,
       profile: profileFromSpec(fan.profile),
     },
     fluidRate_m3_s: spec.fluidRate_mL_min * M3_S_PER_ML_MIN,
@@ -39,6 +42,7 @@ export function makeSetUp(spec: SetUpSpec, pointer = ''): SetUp {
       spreadRatio: drops.spread,
       solventSpeedRatio: drops.solventSpeed,
       atViscosity_Pa_s: drops.atViscosity_mPa_s * 1e-3,
+      atPressure_Pa: (drops.atPressure_kPa ?? spec.capPressure_kPa) * 1e3,
     },
     capPressure_Pa: spec.capPressure_kPa * 1e3,
     triggerLag_s: spec.triggerLag_ms * 1e-3,
@@ -61,6 +65,7 @@ function checkSpec(spec: SetUpSpec, pointer: string): void {
     ['/fan/width_mm', fan.width_mm, 5, 1500, 'mm'],
     ['/fan/depth_mm', fan.depth_mm, 1, fan.width_mm, 'mm', 'the width is the long axis'],
     ['/fan/atDistance_mm', fan.atDistance_mm, 20, 1000, 'mm'],
+    ['/fan/origin_mm', fan.origin_mm ?? 0, -500, Math.min(spec.distanceRange_mm[0], fan.atDistance_mm) - LEAST_RAY_MM, 'mm', 'the rays start before the nearest believed distance'],
     ['/fluidRate_mL_min', spec.fluidRate_mL_min, 0.1, 5000, 'mL/min'],
     ['/transfer/efficiency_percent', transfer.efficiency_percent, 1, 100, '%'],
     ['/transfer/atDistance_mm', transfer.atDistance_mm, 20, 1000, 'mm'],
@@ -70,6 +75,7 @@ function checkSpec(spec: SetUpSpec, pointer: string): void {
     ['/drops/spread', drops.spread, 1, 5, ''],
     ['/drops/solventSpeed', drops.solventSpeed, 0, 20, ''],
     ['/drops/atViscosity_mPa_s', drops.atViscosity_mPa_s, 1, 2000, 'mPa s'],
+    ['/drops/atPressure_kPa', drops.atPressure_kPa ?? spec.capPressure_kPa, 1, 500, 'kPa'],
     ['/capPressure_kPa', spec.capPressure_kPa, 1, 500, 'kPa'],
     ['/triggerLag_ms', spec.triggerLag_ms, 0, 1000, 'ms'],
     ['/distanceRange_mm/0', spec.distanceRange_mm[0], 10, spec.distanceRange_mm[1], 'mm', 'nearest comes before farthest'],

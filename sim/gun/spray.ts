@@ -8,8 +8,10 @@
  * inside |u| <= 1, w <= 1, and zero outside. Its integral over the plane is 1 - `cutFraction`.
  */
 export interface Footprint {
-  /** The distance at which it is stated; lengths grow as D, flux falls as 1/D². */
+  /** The distance from the nozzle at which it is stated; flux falls as the square of what lengths grow by. */
   readonly distance_m: number;
+  /** Where the rays seem to start, in front of the nozzle: lengths grow as the distance from there. */
+  readonly origin_m: number;
   /** Full width and depth as the trade states them (a Gaussian's support is wider). */
   readonly width_m: number;
   readonly depth_m: number;

@@ -140,6 +140,7 @@ export function defaultSetUp(kind: keyof typeof GUN_CLASSES, id: string, name: s
       spread: DROP_SPREAD,
       solventSpeed: SOLVENT_SPEED,
       atViscosity_mPa_s: DROPS_AT_VISCOSITY_MPA_S,
+      atPressure_kPa: gun.capPressure_kPa,
     },
     triggerLag_ms: TRIGGER_LAG_MS,
     capPressure_kPa: gun.capPressure_kPa,

@@ -1,8 +1,9 @@
 import * as v from 'valibot';
+import { CardSchema, KnownWithinSchema } from './cardSchema.ts';
 import { list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
 
 /** Version of the job file that this build writes. Older versions are upgraded on reading. */
-export const SCHEMA_VERSION = 3;
+export const SCHEMA_VERSION = 4;
 
 /** Longest text of one recording, letters. */
 export const LONGEST_RECORDING = 64e6;
@@ -142,6 +143,7 @@ const SetUpSchema = record(
         width_mm: number(5, 1500, 'full fan width (long axis) on a square panel, mm'),
         depth_mm: number(1, 1500, 'full fan depth (short axis), mm'),
         atDistance_mm: number(20, 1000, 'distance at which width and depth were read, mm'),
+        origin_mm: v.optional(number(-500, 500, 'where the fan\'s edges would meet if drawn on, in front of the nozzle (behind it if negative), mm; 0 where not given')),
         profile: ProfileSchema,
       },
       'the shape that the gun throws',
@@ -162,6 +164,7 @@ const SetUpSchema = record(
         spread: number(1, 5, 'geometric standard deviation of drop volume'),
         solventSpeed: number(0, 20, 'relative evaporation rate of the thinner, n-butyl acetate = 1; a mix says it instead'),
         atViscosity_mPa_s: v.optional(number(1, 2000, 'viscosity at which the drops have that diameter, mPa s'), 50),
+        atPressure_kPa: v.optional(number(1, 500, 'air pressure at the cap at which they have it, kPa; the set-up\'s own where not given')),
       },
       'the drops in flight',
     ),
@@ -177,6 +180,8 @@ const SetUpSchema = record(
       ),
       [100, 400],
     ),
+    knownWithin: v.optional(KnownWithinSchema),
+    card: v.optional(CardSchema),
   },
   'a gun set-up',
 );
@@ -354,6 +359,10 @@ export type AirSpec = Job['air'];
 export type MixSpec = Job['mixes'][number];
 /** A gun set-up in the file's units. */
 export type SetUpSpec = Job['setUps'][number];
+/** What the shop measured of a set-up. */
+export type CardSpec = NonNullable<SetUpSpec['card']>;
+/** How well a set-up's numbers are known. */
+export type KnownWithinSpec = NonNullable<SetUpSpec['knownWithin']>;
 /** One coat: its panel, set-up, target, plan and hand. */
 export type CoatSpec = Job['coats'][number];
 /** The hand that follows a coat's plan: one of the usual ones by its word, or a measured one. */

@@ -22,6 +22,9 @@ const UPGRADES: Readonly<Record<number, Upgrade>> = {
   },
   // Version 3 knows a measured hand beside the three words. It asks for nothing new.
   2: { apply: (old) => ({ ...old, schemaVersion: 3 }), added: [], addedWords: '' },
+  // Version 4 knows what a test card said: where the rays seem to start, how well numbers are known, the readings. It
+  // asks for nothing new.
+  3: { apply: (old) => ({ ...old, schemaVersion: 4 }), added: [], addedWords: '' },
 };
 
 /** A job file in this build's version, and the version it was written in. */

@@ -98,8 +98,8 @@ export function changedStrokes(setting: CoatSetting, strokes: CoatStrokes, chang
   }
 }
 
-function triggerSetting({ panel, setUp }: CoatSetting): Parameters<typeof triggerPastEdge>[3] {
-  return { panel, fanWidthPerDistance: fanWidthRatio(setUp), triggerLag_s: setUp.triggerLag_s };
+function triggerSetting({ panel, setUp, plan }: CoatSetting): Parameters<typeof triggerPastEdge>[3] {
+  return { panel, fanWidthPerDistance: fanWidthRatio(setUp, plan.distance_m), triggerLag_s: setUp.triggerLag_s };
 }
 
 function carriedParallel(strokes: CoatStrokes, chosen: readonly number[]): Travel {
@@ -116,7 +116,7 @@ function placed(setting: CoatSetting, strokes: CoatStrokes, chosen: readonly num
   const first = anchoredOf(strokes, chosen);
   const anchored = anchoredStrokes(strokes, first, setting.setUp.triggerLag_s);
   const others = chosen.filter((index) => !first.includes(index));
-  return moveStrokes(anchored, others, overlapFraction, fanWidthRatio(setting.setUp));
+  return moveStrokes(anchored, others, overlapFraction, fanWidthRatio(setting.setUp, setting.plan.distance_m));
 }
 
 /** Applies a correction once for each figure that was meant (as a rule one for the whole coat). */

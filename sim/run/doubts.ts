@@ -1,6 +1,6 @@
 import type { Warning } from '../base/errors.ts';
 import { wetFromDry } from '../film/arithmetic.ts';
-import { fanWidth_m } from './fan.ts';
+import { fanDepth_m, fanWidth_m } from './fan.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
 import type { StrokeMeasures } from '../stroke/stroke.ts';
 
@@ -13,7 +13,7 @@ export function settingDoubts(setting: Omit<CoatSetting, 'warnings'>, pointer: s
 }
 
 function gridDoubts({ panelGrid, setUp, plan }: Omit<CoatSetting, 'warnings'>): Warning[] {
-  const depth_m = (setUp.fan.depth_m * plan.distance_m) / setUp.fan.atDistance_m;
+  const depth_m = fanDepth_m(setUp, plan.distance_m);
   const cell_m = panelGrid.grid.cellSize_m;
   if (cell_m <= depth_m * COARSE_SHARE) return [];
   return [

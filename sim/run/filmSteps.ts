@@ -1,4 +1,5 @@
 import { blockHull, type CellBlock } from '../base/grid.ts';
+import { fanScale } from '../base/raySource.ts';
 import type { AirSlice } from '../deposit/airSlices.ts';
 import type { GunPose } from '../deposit/fluidSlices.ts';
 import { poseBetween } from '../deposit/pieces.ts';
@@ -70,8 +71,8 @@ function* blastsOf({ setUp, spray }: CoatSetting, { air, start_s, until_s }: Gun
   if (last !== null && waiting_s > 0) yield { blast: blastAt(last, footprint, capSpeed_m_s), step_s: waiting_s };
 }
 
-function blastAt(pose: GunPose, { halfLength_m, halfDepth_m, distance_m }: Footprint, capSpeed_m_s: number): Blast {
-  const scale = pose.z_m / distance_m;
+function blastAt(pose: GunPose, { halfLength_m, halfDepth_m, distance_m, origin_m }: Footprint, capSpeed_m_s: number): Blast {
+  const scale = fanScale(pose.z_m, distance_m, origin_m);
   return {
     x_m: pose.x_m,
     y_m: pose.y_m,

@@ -174,7 +174,7 @@ function placingCause(evidence: ZoneEvidence, setting: CoatSetting, strokes: Coa
   for (const index of strokesThere(evidence)) {
     const measures = strokes.measures[index] as StrokeMeasures;
     if (measures.overlap === null) continue;
-    const found = overlapAt(strokes, measures, measures.overlap.neighbour, evidence.zone.at_m, fanWidthRatio(setting.setUp));
+    const found = overlapAt(strokes, measures, measures.overlap.neighbour, evidence.zone.at_m, fanWidthRatio(setting.setUp, setting.plan.distance_m));
     const meant = meantOverlap(strokes, index, setting);
     const error = sign * (meant - found);
     if (!(error > worst)) continue;

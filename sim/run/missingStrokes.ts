@@ -3,6 +3,7 @@ import type { MeantStroke, Stroke, StrokeMeasures } from '../stroke/stroke.ts';
 import { explainedShare, LEAST_EXPLAINED, PREFERENCE } from '../verdict/attribution.ts';
 import type { Cause, Zone } from '../verdict/verdict.ts';
 import { plannedStrokes } from './changedStrokes.ts';
+import { fanDepth_m } from './fan.ts';
 import type { Travel } from './lay.ts';
 import { filmsAtPlaces, type PlaceFilms, valuesAt } from './placeFilms.ts';
 import type { CoatSetting, CoatStrokes } from './result.ts';
@@ -55,7 +56,7 @@ export function missingStrokes(setting: CoatSetting, strokes: CoatStrokes, chose
 
 /** Shorter openings are closed by the fan itself. */
 function leastGap_m({ setUp, plan }: CoatSetting): number {
-  return (setUp.fan.depth_m * plan.distance_m) / setUp.fan.atDistance_m;
+  return fanDepth_m(setUp, plan.distance_m);
 }
 
 /** The whole line where nobody sprayed it, else what lies open between the recorded strokes of it. */

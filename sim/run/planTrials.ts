@@ -4,7 +4,7 @@ import type { Spray } from '../gun/spray.ts';
 import type { StrokePlan } from '../stroke/plan.ts';
 import type { Target } from '../verdict/target.ts';
 import type { Cause, TravelChange } from '../verdict/verdict.ts';
-import { fanWidth_m } from './fan.ts';
+import { fanDepth_m, fanWidth_m } from './fan.ts';
 import { flattestOverlap, overlapCv } from './flattestOverlap.ts';
 import type { CoatSetting } from './result.ts';
 
@@ -112,7 +112,7 @@ export function heldSpeed_m_s(exact_m_s: number): number {
 
 /** First stroke on the edge, and fluid on and off half the fan's depth (and a little) past it. */
 function edgeTrial({ plan, setUp }: CoatSetting): PlanTrial | null {
-  const depth_m = (setUp.fan.depth_m * plan.distance_m) / setUp.fan.atDistance_m;
+  const depth_m = fanDepth_m(setUp, plan.distance_m);
   const lead_m = Math.ceil(depth_m * 1000) / 1000;
   const short_m = Math.min(plan.lead_m, plan.lag_m);
   const insideBy_m = plan.firstStroke_m;

@@ -17,7 +17,7 @@ export function setUpWithMix(stated: SetUp, mix: Mix, air: MoistAir): SetUp {
   const { capPressure_Pa, fluidRate_m3_s, drops } = stated;
   const liquid = { capPressure_Pa, fluidRate_m3_s, density_kg_m3: mix.density_kg_m3, surfaceTension_N_m: mix.finish.surfaceTension_N_m.value };
   const viscosity = viscosity_Pa_s(mix.viscosity, mix.volumeSolidsFraction, air.temperature_K);
-  const ratio = dropRatio({ ...liquid, viscosity_Pa_s: viscosity }, { ...liquid, viscosity_Pa_s: drops.atViscosity_Pa_s });
+  const ratio = dropRatio({ ...liquid, viscosity_Pa_s: viscosity }, { ...liquid, capPressure_Pa: drops.atPressure_Pa, viscosity_Pa_s: drops.atViscosity_Pa_s });
   return {
     ...stated,
     volumeSolidsFraction: mix.volumeSolidsFraction,

@@ -23,7 +23,7 @@ export function strokesOf(setting: CoatSetting, recording: Pick<Recording, 'path
     const planned = byHand(setting, planOf(setting, setting.plan));
     return measured(setting, 'plan', planned.path, planned.strokes, planned.warnings);
   }
-  const found = segmentPath(recording.path, { fanWidthPerDistance: fanWidthRatio(setting.setUp) });
+  const found = segmentPath(recording.path, { fanWidthPerDistance: fanWidthRatio(setting.setUp, setting.plan.distance_m) });
   const meant = meantFromPlan(recording.path, found.strokes, planOf(setting, setting.plan).strokes);
   return measured(setting, 'recording', recording.path, meant, [...recording.warnings, ...found.warnings]);
 }
@@ -49,7 +49,7 @@ function measured(
     path,
     strokes,
     panel: setting.panel,
-    fanWidthPerDistance: fanWidthRatio(setting.setUp),
+    fanWidthPerDistance: fanWidthRatio(setting.setUp, setting.plan.distance_m),
     triggerLag_s: setting.setUp.triggerLag_s,
   });
   return { source, path, strokes, measures, warnings: [...warnings, ...strokeDoubts(setting, source, measures)] };

@@ -9,11 +9,11 @@ export function plainSetUp(fan: Partial<SetUp['fan']> = {}, rest: Partial<SetUp>
   return {
     id: 'plain',
     name: 'plain',
-    fan: { width_m: 0.3, depth_m: 0.08, atDistance_m: 0.2, profile: { family: 'double-beta', beta1: 3, beta2: 3 }, ...fan },
+    fan: { width_m: 0.3, depth_m: 0.08, atDistance_m: 0.2, origin_m: 0, profile: { family: 'double-beta', beta1: 3, beta2: 3 }, ...fan },
     fluidRate_m3_s: 200e-6 / 60,
     transfer: { efficiencyFraction: 1, atDistance_m: 0.2, decayLength_m: Infinity },
     volumeSolidsFraction: 0.25,
-    drops: { meanDiameter_m: 35e-6, spreadRatio: 2, solventSpeedRatio: 0, atViscosity_Pa_s: 0.05 },
+    drops: { meanDiameter_m: 35e-6, spreadRatio: 2, solventSpeedRatio: 0, atViscosity_Pa_s: 0.05, atPressure_Pa: 55e3 },
     capPressure_Pa: 55e3,
     triggerLag_s: 0,
     distanceRange_m: [0.1, 0.4],

@@ -15,7 +15,7 @@ const panelGrid = wholeGrid(COLUMNS, ROWS, CELL_M);
 /** A real set-up: it loses fog and solvent. */
 const spray = makeSpray(plainSetUp({ width_m: 0.16, depth_m: 0.06 }, {
   transfer: { efficiencyFraction: 0.65, atDistance_m: 0.2, decayLength_m: 0.6 },
-  drops: { meanDiameter_m: 30e-6, spreadRatio: 2, solventSpeedRatio: 2.7, atViscosity_Pa_s: 0.05 },
+  drops: { meanDiameter_m: 30e-6, spreadRatio: 2, solventSpeedRatio: 2.7, atViscosity_Pa_s: 0.05, atPressure_Pa: 55e3 },
   volumeSolidsFraction: 0.12,
 }));
 

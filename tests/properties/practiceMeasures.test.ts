@@ -17,7 +17,7 @@ import { testSetting } from '../unit/run/testJob.ts';
 
 /** Meant: 0.36 m/s, 0.2 m, half overlap, square; fan of 1.25 m width a metre of distance. */
 const setting = testSetting({ size_mm: [600, 450], cell_mm: 10, plan: { speed_m_s: 0.36 }, setUp: { triggerLag_ms: 60 } });
-const RATIO = fanWidthRatio(setting.setUp);
+const RATIO = fanWidthRatio(setting.setUp, setting.plan.distance_m);
 const LAG_S = setting.setUp.triggerLag_s;
 const planned = planOf(setting, setting.plan);
 const film = otherFilm(setting, setting, planned, { watch_s: 0 });

@@ -34,7 +34,7 @@ const transientRows: PublishedRow[] = (
 /** Solids of a film laid at 0.20 m with 12 % solids in the cup and a thinner of which 30 µm drops keep `kept`. */
 function laidSolids(kept: number): number {
   const solventSpeedRatio = (1 - kept ** (2 / 3)) / 0.038;
-  const setUp = plainSetUp({}, { volumeSolidsFraction: 0.12, drops: { meanDiameter_m: 30e-6, spreadRatio: 1.8, solventSpeedRatio, atViscosity_Pa_s: 0.05 } });
+  const setUp = plainSetUp({}, { volumeSolidsFraction: 0.12, drops: { meanDiameter_m: 30e-6, spreadRatio: 1.8, solventSpeedRatio, atViscosity_Pa_s: 0.05, atPressure_Pa: 55e3 } });
   const path = pathOf([{ t: 0, x: 0, y: 0, z: 0.2 }, { t: 1, x: 0, y: 0, z: 0.2 }]);
   const [film] = strokesAt({ path, strokes: [], spray: makeSpray(setUp), x_m: 0, y_m: 0 });
   return film!.solids_m / film!.wet_m;

@@ -11,7 +11,7 @@ const ROUND = 'round beta gun, T. Balkan & M.A.S. Arıkan, Mech. Res. Commun. 26
 const PRINTED = 'half a unit in the last digit printed';
 
 function fan(a: number, b: number, profile: Profile): SetUp['fan'] {
-  return { width_m: 2 * a, depth_m: 2 * b, atDistance_m: 0.2, profile };
+  return { width_m: 2 * a, depth_m: 2 * b, atDistance_m: 0.2, origin_m: 0, profile };
 }
 
 /** Film of one stroke where the peak flux is 1 m/s and the speed 1 m/s. */

@@ -54,7 +54,7 @@ export function debriefSession(session: SessionSpec, rubric: RubricSpec, options
   const watched = judgeLife(life, strokes, { ...stop, cures: false, laidFaults: verdict.faults });
   // A task that does not watch the film has nothing to doubt of its life.
   const lifeVerdict = task.watch_s > 0 ? watched : { ...watched, warnings: [] };
-  const traces = strokeTraces({ ...strokes, fanWidthPerDistance: fanWidthRatio(setting.setUp), triggerLag_s: setting.setUp.triggerLag_s });
+  const traces = strokeTraces({ ...strokes, fanWidthPerDistance: fanWidthRatio(setting.setUp, setting.plan.distance_m), triggerLag_s: setting.setUp.triggerLag_s });
   const watch = { ...stop, watch_s: task.watch_s };
   const sprayed = otherFilm(setting, coarse, strokes, { ...watch, known: { laid, life } });
   const plan = planOf(setting, setting.plan);

@@ -139,7 +139,7 @@ export class LiveSpray {
     const { grid } = this.setting.panelGrid;
     let lowRow = grid.rows;
     let highRow = 0;
-    for (const slice of fluidSlices(path, [], this.setting.spray.triggerLag_s, end_s)) {
+    for (const slice of fluidSlices(path, [], this.setting.spray, end_s)) {
       const part = partOf(slice, this.laid_s, end_s);
       if (part === null) continue;
       window.deposit ??= this.free.pop() ?? emptyDeposit(grid);

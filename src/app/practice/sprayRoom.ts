@@ -87,7 +87,7 @@ export class SprayRoom {
     this.prefs = hand;
     this.setting = settleCoat(drill.job(), drill.coat);
     this.beneath = filmBeneath(this.setting);
-    this.fanWidthPerDistance = fanWidthRatio(this.setting.setUp);
+    this.fanWidthPerDistance = fanWidthRatio(this.setting.setUp, this.setting.plan.distance_m);
     this.pivotX_m = this.setting.panel.width_m / 2;
     this.guides = strokesOf(this.setting).strokes.map(({ meant }) => Float64Array.of(...meant.start_m, ...meant.end_m));
     this.pace = new Pace(this.guides, this.setting.plan.speed_m_s);

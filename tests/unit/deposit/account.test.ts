@@ -9,7 +9,7 @@ const panelGrid = wholeGrid(300, 200, 2e-3);
 const lossy = plainSetUp({ width_m: 0.2, depth_m: 0.05 }, {
   transfer: { efficiencyFraction: 0.6, atDistance_m: 0.2, decayLength_m: 0.5 },
   volumeSolidsFraction: 0.2,
-  drops: { meanDiameter_m: 30e-6, spreadRatio: 2, solventSpeedRatio: 5.6, atViscosity_Pa_s: 0.05 },
+  drops: { meanDiameter_m: 30e-6, spreadRatio: 2, solventSpeedRatio: 5.6, atViscosity_Pa_s: 0.05, atPressure_Pa: 55e3 },
 });
 const spray = makeSpray(lossy);
 

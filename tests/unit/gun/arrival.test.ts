@@ -4,7 +4,7 @@ import { dryDropShare, solventKept } from '../../../sim/gun/drops.ts';
 import { arrivalTable, transferEfficiency } from '../../../sim/gun/transfer.ts';
 import { plainSetUp } from '../../helpers/sprayCases.ts';
 
-const setUp = plainSetUp({}, { volumeSolidsFraction: 0.12, drops: { meanDiameter_m: 30e-6, spreadRatio: 2, solventSpeedRatio: 5.6, atViscosity_Pa_s: 0.05 }, transfer: { efficiencyFraction: 0.65, atDistance_m: 0.2, decayLength_m: 0.6 } });
+const setUp = plainSetUp({}, { volumeSolidsFraction: 0.12, drops: { meanDiameter_m: 30e-6, spreadRatio: 2, solventSpeedRatio: 5.6, atViscosity_Pa_s: 0.05, atPressure_Pa: 55e3 }, transfer: { efficiencyFraction: 0.65, atDistance_m: 0.2, decayLength_m: 0.6 } });
 
 describe('erf', () => {
   // M. Abramowitz & I.A. Stegun, Handbook of Mathematical Functions, 1964, table 7.1 (10 digits).
