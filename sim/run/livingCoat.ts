@@ -32,11 +32,13 @@ export interface LivingCoat {
   nextAir: number;
 }
 
-/** A coat before its first stroke, on a bare panel or on the film that an earlier coat left. */
-export function startCoat(setting: CoatSetting, travel: Travel, beneath: LivingFilm | null = null): LivingCoat {
+/**
+ * A coat before its first stroke, on a bare panel or on the film that an earlier coat left.
+ * @param law of this setting, where it is made already.
+ */
+export function startCoat(setting: CoatSetting, travel: Travel, beneath: LivingFilm | null = null, law: FilmLaw = filmLawOf(setting)): LivingCoat {
   const { panelGrid, spray, air } = setting;
   const { path, strokes } = travel;
-  const law = filmLawOf(setting);
   const inside = Uint8Array.from(panelGrid.cover, (cover) => (cover >= JUDGED_COVER ? 1 : 0));
   const start_s = path.t_s[0] ?? 0;
   return {

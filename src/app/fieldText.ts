@@ -35,7 +35,8 @@ export function fieldText(job: Job, path: JobPath, system: UnitSystem, draft: Dr
 /** What the reader typed: a value in the file's unit, or why it is none. */
 export type Typed = { readonly value: number } | { readonly problem: string };
 
-function readNumber(job: Job, path: JobPath, text: string, system: UnitSystem): Typed {
+/** Reads a text as the number at `path`, and checks it against the schema's limits. */
+export function readNumber(job: Job, path: JobPath, text: string, system: UnitSystem): Typed {
   const key = keyOf(path);
   const typed = readTyped(text, key, system);
   if ('problem' in typed) return typed;
@@ -52,7 +53,7 @@ function readNumber(job: Job, path: JobPath, text: string, system: UnitSystem): 
 
 /** What the schema says of the number, without the file's unit, which may not be the reader's. */
 function meaningOf(description: string): string {
-  return description === '' ? '' : ` (${description.replace(/, (?:mm|µm|ms|m\/s|mL\/min|deg|m|s|minutes|°C|%|kPa|mPa s)$/, '')})`;
+  return description === '' ? '' : ` (${description.replace(/, (?:mm|µm|ms|m\/s|mL\/min|mL|g|deg|m|s|minutes|°C|%|kPa|mPa s)$/, '')})`;
 }
 
 /** Takes a keystroke: the text is kept as typed, and is the job's value as soon as it is one. */
@@ -74,7 +75,7 @@ export function keepDraft(id: string, draft: Draft): void {
   state.drafts.value = { ...state.drafts.peek(), [id]: draft };
 }
 
-function dropDraft(id: string): void {
+export function dropDraft(id: string): void {
   const { [id]: dropped, ...rest } = state.drafts.peek();
   if (dropped !== undefined) state.drafts.value = rest;
 }

@@ -1,3 +1,4 @@
+import { merged } from './merged.ts';
 import type { HandSettings } from './practice/hand/handSettings.ts';
 
 /** A screen matched to a card of known size: CSS px a millimetre, and the density that it was matched at. */
@@ -51,12 +52,4 @@ export function prefsFrom(kept: unknown): PracticePrefs {
 
 function isScreen(screen: MatchedScreen | null): boolean {
   return typeof screen === 'object' && screen !== null && screen.pxPerMm > 0 && screen.pixelRatio > 0;
-}
-
-/** Values of the kinds that stand in `usual`; where that leaves it open with null, whatever was kept. */
-function merged(usual: unknown, kept: unknown): unknown {
-  if (usual === null) return kept ?? null;
-  if (typeof usual !== 'object') return typeof kept === typeof usual ? kept : usual;
-  if (typeof kept !== 'object' || kept === null) return usual;
-  return Object.fromEntries(Object.entries(usual).map(([key, value]) => [key, merged(value, (kept as Record<string, unknown>)[key])]));
 }

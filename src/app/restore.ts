@@ -3,6 +3,7 @@ import { parseJob } from '../../sim/index.ts';
 import { unpackJob } from '../storage/packJob.ts';
 import { prefsFrom } from './practicePrefs.ts';
 import { problemOf } from './problem.ts';
+import { setUpsFrom } from './setups/setUpsPrefs.ts';
 import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
 
@@ -34,6 +35,7 @@ export function restore(kept: ReadonlyMap<string, unknown>): boolean {
       if (fits?.(value) === true) (state[key] as Signal<unknown>).value = value;
     }
     state.practice.value = prefsFrom(kept.get('practice'));
+    state.setUps.value = setUpsFrom(kept.get('setUps'));
     const stored = unpackJob(kept);
     if (stored === null) return false;
     try {

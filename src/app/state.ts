@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { demoJob, type FieldKind, type Job, type MomentFieldKind, type UnitSystem } from '../../sim/index.ts';
 import { USUAL_PREFS, type PracticePrefs } from './practicePrefs.ts';
 import type { Problem } from './problem.ts';
+import { USUAL_SET_UPS, type SetUpsPrefs } from './setups/setUpsPrefs.ts';
 import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
 
 /** A step of the job's history: the job before (or after) it and what the step was. */
@@ -52,6 +53,8 @@ export const state = {
   /** Cautions that the reader has read and folded away once. */
   foldedCautions: signal<readonly string[]>([]),
   practice: signal<PracticePrefs>(USUAL_PREFS),
+  /** What is looked at of the gun set-ups. */
+  setUps: signal<SetUpsPrefs>(USUAL_SET_UPS),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
   replay: signal<ReplayReply | null>(null),

@@ -18,6 +18,7 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   sections: 'browser',
   foldedCautions: 'browser',
   practice: 'browser',
+  setUps: 'browser',
   film: 'nowhere',
   verdict: 'nowhere',
   replay: 'nowhere',

@@ -26,10 +26,14 @@ const KEY_UNITS: readonly (readonly [suffix: string, unit: KeyUnit])[] = [
   ['Diameter_um', { quantity: 'length', fileName: 'µm', usName: 'µm' }],
   ['_um', { quantity: 'length', fileName: 'µm', usName: 'mil' }],
   ['_mm', { quantity: 'length', fileName: 'mm', usName: 'in' }],
+  ['_mL', { quantity: 'volume', fileName: 'mL', usName: 'fl oz US' }],
   ['_ms', { quantity: 'time', fileName: 'ms', usName: 'ms' }],
   ['seconds', { quantity: 'time', fileName: 's', usName: 's' }],
   ['_min', { quantity: 'time', fileName: 'min', usName: 'min' }],
   ['_m', { quantity: 'length', fileName: 'm', usName: 'ft' }],
+  ['_s', { quantity: 'time', fileName: 's', usName: 's' }],
+  // Shop scales read grams in both systems, and an ounce may be a volume.
+  ['_g', fixed('g')],
   ['_C', { quantity: 'temperature', fileName: '°C', usName: '°F' }],
 ];
 
@@ -53,7 +57,7 @@ export function unitOfKey(key: string, system: UnitSystem): string {
 
 /** What a key states, as a message would call it. */
 const KINDS: Readonly<Partial<Record<QuantityName, string>>> = {
-  flow: 'a rate', speed: 'a speed', ratio: 'a percentage', angle: 'an angle', length: 'a length', time: 'a time',
+  flow: 'a rate', volume: 'a volume', speed: 'a speed', ratio: 'a percentage', angle: 'an angle', length: 'a length', time: 'a time',
   temperature: 'a temperature',
 };
 

@@ -1,4 +1,4 @@
-import type { Job } from '../../sim/index.ts';
+import { CrosscoatError, type CoatSpec, type Job } from '../../sim/index.ts';
 
 /** The coat asked for; without one, all of the job's coats. An unknown id is found out by the run. */
 export function chosenCoats(job: Job, asked: string | undefined): string[] {
@@ -14,4 +14,12 @@ export function recordedCoat(job: Job, asked: string | undefined): string[] {
   const laidByHand = job.coats.filter(({ recording }) => recording !== undefined);
   const [coat] = laidByHand.length === 1 ? laidByHand : job.coats;
   return coat === undefined ? [] : [coat.id];
+}
+
+/** The one coat that a question is about: the one asked for, else the job's first. @throws `not-found`. */
+export function coatAsked(job: Job, asked: string | undefined): CoatSpec {
+  const coat = asked === undefined ? job.coats[0] : job.coats.find(({ id }) => id === asked);
+  if (coat !== undefined) return coat;
+  const known = job.coats.map(({ id }) => id).join(', ');
+  throw new CrosscoatError('not-found', `--coat = "${asked ?? ''}" is not in the job (it has ${known}); give one of these`, { pointer: '/coats' });
 }

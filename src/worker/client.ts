@@ -21,9 +21,12 @@ interface Waiting {
 }
 
 export interface WorkerClient {
-  ask<Name extends MessageName>(name: Name, request: Messages[Name]['request']): Promise<Messages[Name]['reply']>;
+  /** @param transfer buffers in the request that are handed over instead of copied. */
+  ask<Name extends MessageName>(name: Name, request: Messages[Name]['request'], transfer?: Transferable[]): Promise<Messages[Name]['reply']>;
   /** Ends work that nobody wants any more: open requests are stale, and a new worker is started. */
   abandon(): void;
+  /** Ends the worker for good: open requests are stale, and so is whatever is asked later. */
+  end(): void;
 }
 
 /**
@@ -35,6 +38,7 @@ export function startClient(makeWorker: () => WorkerLike, restarted: (why: strin
   const waiting = new Map<number, Waiting>();
   let lastId = 0;
   let worker = open();
+  let isEnded = false;
 
   function open(): WorkerLike {
     const fresh = makeWorker();
@@ -52,11 +56,16 @@ export function startClient(makeWorker: () => WorkerLike, restarted: (why: strin
     else asked.reject(answer.kind === 'stale' ? new Stale() : answer.problem);
   }
 
-  function replace(reason: Error): void {
+  function close(): Waiting[] {
     worker.onmessage = worker.onerror = worker.onmessageerror = null;
     worker.terminate();
     const unanswered = [...waiting.values()];
     waiting.clear();
+    return unanswered;
+  }
+
+  function replace(reason: Error): void {
+    const unanswered = close();
     worker = open();
     for (const asked of unanswered) asked.reject(reason);
   }
@@ -67,13 +76,18 @@ export function startClient(makeWorker: () => WorkerLike, restarted: (why: strin
   }
 
   return {
-    ask(name, request) {
+    ask(name, request, transfer = []) {
+      if (isEnded) return Promise.reject(new Stale());
       const id = ++lastId;
       return new Promise((resolve, reject) => {
         waiting.set(id, { resolve, reject });
-        worker.postMessage({ id, name, request });
+        worker.postMessage({ id, name, request }, transfer);
       });
     },
     abandon: () => replace(new Stale()),
+    end: () => {
+      isEnded = true;
+      for (const asked of close()) asked.reject(new Stale());
+    },
   };
 }

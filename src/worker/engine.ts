@@ -15,11 +15,9 @@ import {
   type LaidCoat,
   type Recording,
 } from '../../sim/index.ts';
+import { fetchedOnce } from './fetchedOnce.ts';
 import { gunScene } from './gunScene.ts';
-import type { makeLessonHandlers } from './lessonHandlers.ts';
-import type { makeLifeHandlers } from './lifeHandlers.ts';
 import type { makeLifeJudge } from './lifeVerdict.ts';
-import type { makePracticeHandlers } from './practiceHandlers.ts';
 import type { CoatRequest, FilmReply } from './protocol.ts';
 import { Overtaken, type Handlers } from './serve.ts';
 import { nextTurn } from './steps.ts';
@@ -72,32 +70,29 @@ export function makeHandlers(): Handlers {
     return result;
   };
 
-  // The first film needs neither the film in time nor the files: their script is fetched when they are asked for.
-  let handlers: Promise<ReturnType<typeof makeLifeHandlers>> | null = null;
-  const life = (): Promise<ReturnType<typeof makeLifeHandlers>> => {
-    handlers ??= import('./lifeHandlers.ts').then((module) => module.makeLifeHandlers({ lay, pause, recordings }));
-    // A fetch that failed is tried again at the next message.
-    handlers.catch(() => (handlers = null));
-    return handlers;
-  };
+  // The first film needs nothing of these: their script is fetched when they are asked for.
+  const life = fetchedOnce(async () => (await import('./lifeHandlers.ts')).makeLifeHandlers({ lay, pause, recordings }));
 
   let judgeLifeOf: ReturnType<typeof makeLifeJudge> | null = null;
 
-  let lessons: Promise<ReturnType<typeof makeLessonHandlers>> | null = null;
-  const lesson = (): Promise<ReturnType<typeof makeLessonHandlers>> => {
-    lessons ??= import('./lessonHandlers.ts').then((module) => module.makeLessonHandlers());
-    lessons.catch(() => (lessons = null));
-    return lessons;
-  };
-
-  let practices: Promise<ReturnType<typeof makePracticeHandlers>> | null = null;
-  const practice = (): Promise<ReturnType<typeof makePracticeHandlers>> => {
-    practices ??= import('./practiceHandlers.ts').then((module) => module.makePracticeHandlers());
-    practices.catch(() => (practices = null));
-    return practices;
-  };
+  const lesson = fetchedOnce(async () => (await import('./lessonHandlers.ts')).makeLessonHandlers());
+  const practice = fetchedOnce(async () => (await import('./practiceHandlers.ts')).makePracticeHandlers());
+  const cards = fetchedOnce(async () => (await import('./cardHandlers.ts')).makeCardHandlers());
+  const windows = fetchedOnce(async () => (await import('./windowHandlers.ts')).makeWindowHandlers());
+  const fits = fetchedOnce(async () => (await import('./fitHandlers.ts')).makeFitHandlers());
+  const handsOf = fetchedOnce(async () => (await import('./handsHandlers.ts')).makeHandsHandlers());
+  const comparisons = fetchedOnce(async () => (await import('./compareHandlers.ts')).makeCompareHandlers());
 
   return {
+    cardFit: async (request) => (await cards()).cardFit(request),
+    cardPhoto: async (request) => (await cards()).cardPhoto(request),
+    windowMap: async (request) => (await windows()).windowMap(request),
+    windowAround: async (request) => (await windows()).windowAround(request),
+    workOut: async (request) => (await fits()).workOut(request),
+    hands: async (request) => (await handsOf()).hands(request),
+    compare: async (request) => (await comparisons()).compare(request),
+    comparedAt: async (request) => (await comparisons()).comparedAt(request),
+    setUpsReport: async (request) => (await comparisons()).setUpsReport(request),
     debrief: async (request) => (await practice()).debrief(request),
     whatIf: async (request) => (await practice()).whatIf(request),
     sessionAt: async (request) => (await practice()).sessionAt(request),

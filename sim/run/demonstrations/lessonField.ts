@@ -4,7 +4,7 @@ import { largest, makeField, thicknessDomain, type Field } from '../../picture/f
 import { makeMomentField } from '../../picture/momentField.ts';
 import type { LessonMap } from './demonstration.ts';
 import { peelOf } from '../coatLife.ts';
-import { landedFilm } from './lessonFigures.ts';
+import { landedFilm } from '../landedFilm.ts';
 import type { DemonstrationSide } from './runDemonstration.ts';
 
 /** Ripple and solvent beneath: up to where the class has long seen it. Assumed. */

@@ -1,3 +1,4 @@
+import { landedFilm } from '../landedFilm.ts';
 import type { Film } from '../../film/film.ts';
 import { PEEL_BANDS_M } from '../../film/level/peel.ts';
 import type { FilmMoment } from '../../film/life/snapshot.ts';
@@ -65,11 +66,6 @@ export function judgeMoment(setting: CoatSetting, { law, sprayed_s }: Pick<CoatL
       lost_m3,
     },
   };
-}
-
-/** What had landed by a moment, as the film of a coat on a bare panel. Passes are not counted. */
-export function landedFilm({ grid, time_s, film }: FilmMoment): Film {
-  return { grid, time_s, wet_m: film.landed_m, dry_m: film.laid_m, arrivedDry_m: film.arrivedDry_m, passes: new Uint16Array(film.landed_m.length) };
 }
 
 /** From where a run began to its lowest place, or the mean way of its film where that is longer. */

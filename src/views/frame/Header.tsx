@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { chooseCoat } from '../../app/chooseCoat.ts';
 import { redo, undo, coat } from '../../app/document.ts';
 import { state } from '../../app/state.ts';
 import { ButtonRow } from '../fields/ButtonRow.tsx';
@@ -38,12 +39,4 @@ export function Header(): JSX.Element {
       </div>
     </header>
   );
-}
-
-function chooseCoat(id: string): void {
-  state.coatId.value = id;
-  state.replay_s.value = null;
-  state.playing.value = false;
-  state.chosenFault.value = null;
-  state.chosenStrokes.value = [];
 }

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
 import { openDemonstrations } from '../demonstrations/openDemonstrations.ts';
 import { openPractice } from '../practice/openPractice.ts';
+import { openSetUps } from '../setups/openSetUps.ts';
 import { showDoubts } from '../verdict/Doubts.tsx';
 import { STAGE_NAMES, state, type StageName } from '../../app/state.ts';
 
@@ -41,8 +42,9 @@ export function Stages(): JSX.Element {
             </li>
           );
         })}
-        <Over number={STAGE_NAMES.length + 1} words="Practice" open={openPractice} />
-        <Over number={STAGE_NAMES.length + 2} words="Demonstrations" open={openDemonstrations} />
+        <Over number={STAGE_NAMES.length + 1} words="Set-ups" open={openSetUps} />
+        <Over number={STAGE_NAMES.length + 2} words="Practice" open={openPractice} />
+        <Over number={STAGE_NAMES.length + 3} words="Demonstrations" open={openDemonstrations} />
       </ol>
     </nav>
   );

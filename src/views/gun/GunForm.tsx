@@ -5,6 +5,7 @@ import { state } from '../../app/state.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { NumberField } from '../fields/NumberField.tsx';
 import { TextField } from '../fields/TextField.tsx';
+import { openSetUps } from '../setups/openSetUps.ts';
 import { FanDrawing } from './FanDrawing.tsx';
 import { ProfileFields } from './ProfileFields.tsx';
 import { usualHint } from './usual.ts';
@@ -28,6 +29,10 @@ export function GunForm(): JSX.Element {
         <button type="button" onClick={duplicateSetUp}>Copy</button>
         <button type="button" disabled={setUps.length < 2} onClick={removeSetUp}>Remove</button>
       </div>
+      <div class="actions">
+        <button type="button" onClick={() => void openSetUps({ tab: 'card', setUp: gun.id })}>Prove on a test card</button>
+        <button type="button" onClick={() => void openSetUps({ tab: 'beside', setUp: gun.id })}>Compare set-ups</button>
+      </div>
       <TextField path={[...path, 'name']} label="Name" />
       {gun.note === undefined ? null : <p class="soft">{gun.note}</p>}
       <h3>Fan on a square panel</h3>
@@ -49,8 +54,10 @@ export function GunForm(): JSX.Element {
         <NumberField path={[...path, 'transfer', 'decayLength_mm']} label="Falls to 37 % over" hint={usualHint(gun, ['transfer', 'decayLength_mm'])} />
         <NumberField path={[...path, 'drops', 'meanDiameter_um']} label="Mean drop (Sauter)" hint={usualHint(gun, ['drops', 'meanDiameter_um'])} />
         <NumberField path={[...path, 'drops', 'atViscosity_mPa_s']} label="Mean drop is at viscosity" hint={usualHint(gun, ['drops', 'atViscosity_mPa_s'])} />
+        {gun.drops.atPressure_kPa === undefined ? null : <NumberField path={[...path, 'drops', 'atPressure_kPa']} label="and at cap pressure" hint="A weaker gun than this makes coarser drops, the more so of cold liquid." />}
         <NumberField path={[...path, 'drops', 'spread']} label="Spread of drop volume" hint={usualHint(gun, ['drops', 'spread'])} />
         <NumberField path={[...path, 'drops', 'solventSpeed']} label="Thinner's speed" hint={mixSays() ?? `n-butyl acetate is 1. ${usualHint(gun, ['drops', 'solventSpeed'])}`} />
+        {gun.fan.origin_mm === undefined ? null : <NumberField path={[...path, 'fan', 'origin_mm']} label="Fan opens from" hint="In front of the nozzle, where its edges would meet; from a test card." />}
         <NumberField path={[...path, 'distanceRange_mm', 0]} label="Fan believed from" />
         <NumberField path={[...path, 'distanceRange_mm', 1]} label="Fan believed to" />
       </details>

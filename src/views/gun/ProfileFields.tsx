@@ -8,16 +8,9 @@ import { readTable, tableText } from '../../app/tableText.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { NumberField } from '../fields/NumberField.tsx';
 import { TextDraftField } from '../fields/TextDraftField.tsx';
+import { FAMILY_WORDS } from './familyWords.ts';
 
-const FAMILIES: readonly (readonly [family: Family, words: string])[] = [
-  ['double-beta', 'Rounded (elliptical double beta)'],
-  ['gaussian', 'Bell (Gaussian)'],
-  ['parabola', 'Parabola'],
-  ['triangle', 'Triangle'],
-  ['cosine-squared', 'Cosine squared'],
-  ['flat-top', 'Flat top, tapered edges'],
-  ['table', 'Measured from a test card'],
-];
+const FAMILIES = Object.entries(FAMILY_WORDS) as readonly (readonly [family: Family, words: string])[];
 
 export interface ProfileFieldsProps {
   readonly path: JobPath;

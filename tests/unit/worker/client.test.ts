@@ -78,3 +78,23 @@ it('abandons work that nobody wants without telling the reader', async () => {
   await expect(open).rejects.toBeInstanceOf(Stale);
   expect([workers.length, workers[0]?.isTerminated, restarts]).toEqual([2, true, []]);
 });
+
+it('hands buffers over that are named for it', () => {
+  const worker = new HandWorker();
+  const posted: unknown[] = [];
+  worker.postMessage = (...given: unknown[]) => void posted.push(given[1]);
+  const client = startClient(() => worker, () => undefined);
+  const { buffer } = new Uint8Array(4);
+  void client.ask('verdict', asking(1, false), [buffer]);
+  void client.ask('verdict', asking(2, false));
+  expect(posted).toEqual([[buffer], []]);
+});
+
+it('is ended for good: open and later requests are stale, and no worker is left', async () => {
+  const { workers, restarts, client } = setUpClient();
+  const open = client.ask('verdict', asking(1, false));
+  client.end();
+  await expect(open).rejects.toBeInstanceOf(Stale);
+  await expect(client.ask('verdict', asking(2, false))).rejects.toBeInstanceOf(Stale);
+  expect([workers.map(({ isTerminated }) => isTerminated), restarts]).toEqual([[true], []]);
+});

@@ -5,7 +5,7 @@ import type { DebriefReply } from '../../../worker/protocol.ts';
 import { FilmMap } from './FilmMap.tsx';
 import { chiefPlace } from './mapBox.ts';
 import { PanelInk, StrokesInk, ZonesInk } from './MapInk.tsx';
-import { MapLegend } from './MapLegend.tsx';
+import { MapLegend } from '../../panel/MapLegend.tsx';
 
 export interface ChiefFindingProps {
   readonly debrief: DebriefReply;

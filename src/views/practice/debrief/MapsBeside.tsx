@@ -4,7 +4,7 @@ import type { DebriefReply } from '../../../worker/protocol.ts';
 import { FilmMap } from './FilmMap.tsx';
 import { wholeBox } from './mapBox.ts';
 import { PanelInk } from './MapInk.tsx';
-import { MapLegend } from './MapLegend.tsx';
+import { MapLegend } from '../../panel/MapLegend.tsx';
 
 export interface MapsBesideProps {
   readonly debrief: DebriefReply;

@@ -5,7 +5,7 @@ import type { DebriefReply, SessionAtReply } from '../../../worker/protocol.ts';
 import { FilmMap } from './FilmMap.tsx';
 import { wholeBox } from './mapBox.ts';
 import { GunInk, PanelInk } from './MapInk.tsx';
-import { MapLegend } from './MapLegend.tsx';
+import { MapLegend } from '../../panel/MapLegend.tsx';
 
 export interface SessionReplayProps {
   readonly debrief: DebriefReply;

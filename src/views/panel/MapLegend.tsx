@@ -1,7 +1,8 @@
+import './mapLegend.css';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { COLOUR_COUNT, legendIn, type Field, type UnitSystem } from '../../../../sim/index.ts';
-import { unitOfField } from '../../panel/fieldWords.ts';
+import { COLOUR_COUNT, legendIn, type Field, type UnitSystem } from '../../../sim/index.ts';
+import { unitOfField } from './fieldWords.ts';
 
 /** The colour bar that several maps share, with its ticks. */
 export function MapLegend({ field, units }: { readonly field: Field; readonly units: UnitSystem }): JSX.Element {

@@ -1,0 +1,83 @@
+import { assertThat } from '../../base/errors.ts';
+import { proportion } from '../../base/proportion.ts';
+import type { HandsRank, HandsSpread, HandsVerdict } from '../../verdict/handsVerdict.ts';
+import { HAND_FAULTS, type HandFault, type HandsTally } from './handsTally.ts';
+
+/** Share of the panel that may be at fault in a coat that a finisher would still put right with a brush. Assumed. */
+export const SMALL_SHARE = 0.02;
+
+/** Chances, spreads and the map of a tally. Errors are those of counting so many hands; the model's own are not in them. */
+export function judgeHands({ outcomes, panel_m2, grid, faulty, byKind }: HandsTally): HandsVerdict {
+  const count = outcomes.length;
+  assertThat(count > 0, 'judgeHands: no hands');
+  const shares = outcomes.map(({ faulty_m2 }) => faulty_m2 / panel_m2);
+  const faultyShare = spreadOf(shares);
+  return {
+    count,
+    faultless: proportion(shares.filter((share) => share === 0).length, count),
+    nearlyFaultless: proportion(shares.filter((share) => share <= SMALL_SHARE).length, count),
+    byKind: HAND_FAULTS.map((kind) => ({ kind, chance: proportion(outcomes.filter(({ area_m2 }) => area_m2[kind] > 0).length, count) })),
+    faultyShare,
+    faultyError: faultyShare.deviation / Math.sqrt(count),
+    film_m: spreadOf(outcomes.map(({ mean_m }) => mean_m)),
+    cv: spreadOf(outcomes.map(({ cv }) => cv)),
+    grid,
+    chance: Float32Array.from(faulty, (hands) => hands / count),
+    worst: worstPlace(faulty, byKind, grid, count),
+  };
+}
+
+/** Mean, deviation (n - 1) and the 5 % and 95 % quantiles, linear between ranks. */
+function spreadOf(values: readonly number[]): HandsSpread {
+  const sorted = [...values].sort((a, b) => a - b);
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  return { mean, deviation: values.length > 1 ? Math.sqrt(squares / (values.length - 1)) : 0, low: quantile(sorted, 0.05), high: quantile(sorted, 0.95) };
+}
+
+function quantile(sorted: readonly number[], share: number): number {
+  const place = share * (sorted.length - 1);
+  const low = Math.floor(place);
+  const from = sorted[low] as number;
+  return from + (place - low) * ((sorted[Math.min(sorted.length - 1, low + 1)] as number) - from);
+}
+
+function worstPlace(faulty: Uint16Array, byKind: HandsTally['byKind'], { columns, cellSize_m }: HandsTally['grid'], count: number): HandsVerdict['worst'] {
+  let cell = 0;
+  for (let each = 1; each < faulty.length; each++) if ((faulty[each] as number) > (faulty[cell] as number)) cell = each;
+  if (!((faulty[cell] as number) > 0)) return null;
+  const hands = (kind: HandFault): number => byKind[kind][cell] as number;
+  const kind = HAND_FAULTS.reduce((most, each) => (hands(each) > hands(most) ? each : most));
+  const row = Math.floor(cell / columns);
+  return { at_m: [(cell - row * columns + 0.5) * cellSize_m, (row + 0.5) * cellSize_m], chance: (faulty[cell] as number) / count, kind };
+}
+
+/** 95 % of the normal distribution lies within so many standard errors. */
+const Z = 1.96;
+
+/**
+ * Set-ups by what they forgive: the greater chance of no fault first; where the intervals of two meet, the lesser share of
+ * the panel at fault; where that is inside the counting error too, they share a rank.
+ */
+export function rankHands(verdicts: readonly HandsVerdict[]): HandsRank[] {
+  const order = verdicts.map((_, place) => place).sort((a, b) => compared(verdicts[a] as HandsVerdict, verdicts[b] as HandsVerdict));
+  const ranks: HandsRank[] = [];
+  order.forEach((place, i) => {
+    const before = ranks[i - 1];
+    const isSame = before !== undefined && !isTold(verdicts[before.place] as HandsVerdict, verdicts[place] as HandsVerdict);
+    ranks.push({ place, rank: isSame ? before.rank : i + 1 });
+  });
+  return ranks;
+}
+
+function compared(a: HandsVerdict, b: HandsVerdict): number {
+  return isChanceTold(a, b) ? b.faultless.share - a.faultless.share : a.faultyShare.mean - b.faultyShare.mean;
+}
+
+function isTold(a: HandsVerdict, b: HandsVerdict): boolean {
+  return isChanceTold(a, b) || Math.abs(a.faultyShare.mean - b.faultyShare.mean) > Z * Math.hypot(a.faultyError, b.faultyError);
+}
+
+function isChanceTold(a: HandsVerdict, b: HandsVerdict): boolean {
+  return a.faultless.low > b.faultless.high || b.faultless.low > a.faultless.high;
+}
