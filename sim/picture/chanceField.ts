@@ -1,8 +1,13 @@
+import { scaleLinear } from 'd3-scale';
 import type { HandsVerdict } from '../verdict/handsVerdict.ts';
 import { colourTable } from './colours.ts';
-import type { Field } from './field.ts';
+import { largest, type Field } from './field.ts';
 
-/** How often each place was at fault, as a map from never to always. */
+/** Least top of the scale: a chance of a hundredth should not look like always. */
+const LEAST_TOP = 0.05;
+
+/** How often each place was at fault, as a map from never to a round number at or above the most. */
 export function chanceField({ grid, chance }: HandsVerdict): Field {
-  return { kind: 'dry-share', grid, values: chance, domain: [0, 1], isClipped: false, unit: 'fraction', isLog: false, title: 'hands with a fault here', marks: [], colours: colourTable('solids') };
+  const [, top] = scaleLinear().domain([0, largest(chance)]).nice(5).domain() as [number, number];
+  return { kind: 'dry-share', grid, values: chance, domain: [0, Math.min(1, Math.max(LEAST_TOP, top))], isClipped: false, unit: 'fraction', isLog: false, title: 'hands with a fault here', marks: [], colours: colourTable('solids') };
 }

@@ -36,6 +36,7 @@ export function fitJson(fit: ReportedFit, system: UnitSystem): { readonly [key: 
     relaxed: fit.relaxations.map((one) => ({
       ...one.relaxed,
       meets: one.meets,
+      margin_percent: jsonNumber(one.margin, PERCENT),
       text: relaxationWords(one, system),
       proposal: proposalJson({ target, coatCount: one.relaxed.kind === 'coats' ? one.relaxed.coatCount : fit.coatCount }, one.proposal, system),
     })),

@@ -131,10 +131,10 @@ export function obstacleWords({ limit, missedBy, heldWet_m }: ReportedFit['obsta
 }
 
 /** What a relaxed limit gives. */
-export function relaxationWords({ relaxed, meets, proposal }: ReportedFit['relaxations'][number], system: UnitSystem): string {
-  const { point, film, margin } = proposal;
+export function relaxationWords({ relaxed, meets, margin, proposal }: ReportedFit['relaxations'][number], system: UnitSystem): string {
+  const { point, film } = proposal;
   const way = `${proposalHead(proposal)}, from ${shown(point.distance_m, 'length', system)} at ${shown(point.speed_m_s, 'speed', system)}, ${shown(film.wetMean_m, 'film', system)} wet a coat`;
-  return meets ? `${relaxedWords(relaxed)} the rest of the wish is met (${way}; ${shownPercent(Math.max(0, margin))} of the room there can be is left).` : `${relaxedWords(relaxed)} it is still not met.`;
+  return meets ? `${relaxedWords(relaxed)} the rest of the wish is met (${way}; ${shownPercent(margin)} of the room there can be is left).` : `${relaxedWords(relaxed)} it is still not met.`;
 }
 
 function relaxedWords(relaxed: ReportedRelaxed): string {

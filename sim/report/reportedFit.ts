@@ -87,7 +87,7 @@ export interface ReportedFit {
   readonly proposals: readonly ReportedProposal[];
   readonly nearest: ReportedProposal | null;
   readonly obstacles: readonly { readonly limit: ReportedFitLimit; readonly missedBy: number; readonly heldWet_m: number | null }[];
-  readonly relaxations: readonly { readonly relaxed: ReportedRelaxed; readonly meets: boolean; readonly proposal: ReportedProposal }[];
+  readonly relaxations: readonly { readonly relaxed: ReportedRelaxed; readonly meets: boolean; readonly margin: number; readonly proposal: ReportedProposal }[];
   readonly leftOut: readonly string[];
 }
 

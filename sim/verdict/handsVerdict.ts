@@ -25,7 +25,7 @@ export interface HandsVerdict {
   readonly faultyError: number;
   readonly film_m: HandsSpread;
   readonly cv: HandsSpread;
-  /** Chance of a fault by cell, and the place where it is most. */
+  /** Chance of a fault by cell, not a number outside the panel; and the place where it is most. */
   readonly grid: Grid;
   readonly chance: Float32Array;
   readonly worst: { readonly at_m: readonly [number, number]; readonly chance: number; readonly kind: FaultKind } | null;

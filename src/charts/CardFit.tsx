@@ -33,7 +33,9 @@ export function CardFit({ card, unit, filmName, sentence }: CardFitProps): JSX.E
   const { place_m, film, residual } = cardDomains(card);
   const x = scaleLinear().domain([place_m[0] / unit.size, place_m[1] / unit.size]).range([LEFT, Math.max(LEFT + 1, width_px - RIGHT)]);
   const xOf = (place: number): number => x(place / unit.size);
-  const y = scaleLinear().domain(film).nice(4).range([FIT_HEIGHT - BOTTOM, TOP]);
+  // Round at the top only: the little that noise or a zero error puts below 0 is not worth a whole step of the scale.
+  const top = scaleLinear().domain([0, film[1]]).nice(4).domain()[1] as number;
+  const y = scaleLinear().domain([film[0], top]).range([FIT_HEIGHT - BOTTOM, TOP]);
   const rest = scaleLinear().domain([-residual, residual]).nice(2).range([REST_HEIGHT - BOTTOM, TOP]);
   const ticks = x.ticks(Math.max(2, Math.floor(width_px / TICK_PX)));
   const size = card.film.length > MANY ? 2 : 4;

@@ -18,6 +18,8 @@ export interface Io {
   facts(path: string): Promise<FileFacts | null>;
   /** A file as UTF-8 text, piece by piece. */
   read(path: string): AsyncIterable<string>;
+  /** A whole file's bytes. */
+  bytes(path: string): Promise<Uint8Array>;
   /** Writes the whole file or nothing: a part-written one never stands under its name. */
   write(path: string, pieces: Iterable<string | Uint8Array>): Promise<void>;
 }

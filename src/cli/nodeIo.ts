@@ -1,5 +1,5 @@
 import { createReadStream } from 'node:fs';
-import { open, realpath, rename, stat, unlink, type FileHandle } from 'node:fs/promises';
+import { open, readFile, realpath, rename, stat, unlink, type FileHandle } from 'node:fs/promises';
 import type { FileFacts, Io } from './io.ts';
 
 /** Pieces are gathered to about this many bytes for one write. */
@@ -22,6 +22,7 @@ export function nodeIo(): Io {
     input: () => process.stdin.setEncoding('utf8') as AsyncIterable<string>,
     facts: fileFacts,
     read: (path) => createReadStream(path, { encoding: 'utf8', highWaterMark: WRITE_BYTES }) as AsyncIterable<string>,
+    bytes: (path) => readFile(path),
     write: writeWhole,
   };
 }

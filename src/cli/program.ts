@@ -1,6 +1,7 @@
 import { Argument, Command, Option } from 'commander';
 import { jobJsonSchema, rubricJsonSchema, sessionJsonSchema } from '../../sim/index.ts';
 import { air, type AirOptions } from './air.ts';
+import { card, type CardOptions } from './card.ts';
 import { compare, type CompareCliOptions } from './compare.ts';
 import { debrief, type DebriefOptions } from './debrief.ts';
 import { demo } from './demo.ts';
@@ -28,6 +29,11 @@ Try it:
   crosscoat drill half-overlap --job > half.json
   crosscoat plan half.json --out strokes.csv
   crosscoat debrief --strokes strokes.csv --drill half-overlap
+  crosscoat compare demo.json --setups low-pressure,conventional --report set-ups.html
+  crosscoat window demo.json --x distance --y speed --map window.png
+  crosscoat hands demo.json --count 200 --seed 1
+  crosscoat fit demo.json --dry 45um --coats 3
+  crosscoat card readings.csv
 
 A job or session name of - reads standard input. Exit codes: 0 done, 1 --strict was given and
 the film has faults or the session is not passed, 2 bad input. Every figure is a teaching and
@@ -51,6 +57,7 @@ export function makeProgram(io: Io, finish: (code: number) => void): Command {
   addPlan(program, io, finish);
   addAir(program, io, finish);
   addDemonstrate(program, io, finish);
+  addCard(program, io, finish);
   addCompare(program, io, finish);
   addWindow(program, io, finish);
   addHands(program, io, finish);
@@ -140,6 +147,21 @@ function addDemonstrate(program: Command, io: Io, finish: (code: number) => void
 
 function strokesOption(): Option {
   return new Option('--strokes <choice>', "speed of the strokes: each set-up's own for the target film, or the plan's for all").choices(['to-target', 'as-stated']).default('to-target');
+}
+
+function addCard(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('card')
+    .description("fit a gun's fan from a test card: readings across it (CSV) or a photograph (PNG)")
+    .argument('<card>', 'CSV with the columns x_mm and film_um (or any measure in proportion), or PNG; - for CSV on standard input')
+    .option('--size <size>', 'of a photograph: true width and height of what the corners span, such as 420mmx297mm')
+    .option('--corners <places>', 'of a photograph: x,y in pixels of its lower left, lower right, upper right and upper left corner; the whole picture without it')
+    .addOption(new Option('--kind <kind>', 'what was sprayed on a photographed card').choices(['burst', 'stroke']).default('burst'))
+    .addOption(new Option('--along <side>', 'side of the card that a stroke ran along').choices(['x', 'y']).default('x'))
+    .option('--seed <number>', 'fixes the chance in the intervals', '1')
+    .addOption(unitsOption())
+    .option('--json', 'print one JSON object in place of the text')
+    .action(async (path: string, options: CardOptions) => finish(await card(io, path, options)));
 }
 
 function addCompare(program: Command, io: Io, finish: (code: number) => void): void {

@@ -20,7 +20,7 @@ export const FEWEST_PLACES = 5;
 const LEAST_SPAN_M = 5e-3;
 const MOST_SPAN_M = 3;
 /** Assumed: readings that scatter about 0 may fall below it by this share of the highest; what falls farther is no film. */
-const BELOW_NOTHING_RATIO = 0.05;
+const BELOW_NOTHING_RATIO = 0.1;
 
 /** Where readings came from, for messages. */
 export interface ReadingsSource {
@@ -31,7 +31,7 @@ export interface ReadingsSource {
 
 /**
  * Checks that readings can show a fan.
- * @throws CrosscoatError: `range` for readings that are not finite, below 0 by more than a zero error (5 % of the highest),
+ * @throws CrosscoatError: `range` for readings that are not finite, below 0 by more than a zero error (10 % of the highest),
  *   fewer than 7, at fewer than 5 places, all equal, or over less than 5 mm or more than 3 m; `geometry` for places
  *   that do not rise or leave the middle third of their stretch empty.
  */
@@ -66,7 +66,7 @@ function checkSpread({ place_m, film }: CardReadings, highest: number, file: str
   const [first, last] = [place_m[0] as number, place_m[place_m.length - 1] as number];
   const span_m = last - first;
   if (!(span_m >= LEAST_SPAN_M && span_m <= MOST_SPAN_M)) {
-    throw new CrosscoatError('range', `${file}: the places span ${span_m * 1000} mm, which is not from ${LEAST_SPAN_M * 1000} to ${MOST_SPAN_M * 1000} mm (no hand gun's fan); look whether the column's unit is right`, { file });
+    throw new CrosscoatError('range', `${file}: the places span ${Number((span_m * 1000).toPrecision(6))} mm, which is not from ${LEAST_SPAN_M * 1000} to ${MOST_SPAN_M * 1000} mm (no hand gun's fan); look whether the column's unit is right`, { file });
   }
   if (film.every((value) => value === film[0])) {
     throw new CrosscoatError('range', `${file}: all readings are ${film[0]} (no fan shows in them); read across the whole fan, from bare card to bare card`, { file });

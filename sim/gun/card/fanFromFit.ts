@@ -3,6 +3,7 @@ import { fanScale } from '../../base/raySource.ts';
 import type { KnownWithinSpec, SetUpSpec } from '../../job/schema.ts';
 import type { CardReadings } from './cardReadings.ts';
 import type { FanFit, FitIntervals, Interval } from './fanFit.ts';
+import { hundredth, tenth } from './fileDigits.ts';
 import { fittedFilm } from './fittedFilm.ts';
 
 type FanSpec = SetUpSpec['fan'];
@@ -39,13 +40,14 @@ export function isLopsided({ imbalance }: FitIntervals): boolean {
 export function fanFromFit(fan: FanSpec, distance_m: number, fit: FanFit, intervals: FitIntervals): FanFromCard {
   const isTable = isLopsided(intervals);
   const profile = isTable ? tableFromFit(fit) : familyProfile(fit, fan.profile);
+  const at = placedFan(fan, distance_m, fit.width_m, profile);
   return {
-    ...placed(fan, distance_m, fit, profile),
+    fan: at.fan,
     knownWithin: {
       ...widthKnown(fit, intervals),
       ...(profile.family === 'double-beta' && intervals.beta1 !== null ? { beta1: Math.min(BETA.high - BETA.low, halfOf(intervals.beta1)) } : {}),
     },
-    warnings: [...placed(fan, distance_m, fit, profile).warnings, ...(isTable ? [] : betaWarnings(fit))],
+    warnings: [...at.warnings, ...(isTable ? [] : betaWarnings(fit))],
   };
 }
 
@@ -55,14 +57,21 @@ export function fanFromFit(fan: FanSpec, distance_m: number, fit: FanFit, interv
  * @throws CrosscoatError `limit` for more than 2000 places.
  */
 export function tableFromReadings(fan: FanSpec, distance_m: number, readings: CardReadings, fit: FanFit, intervals: FitIntervals): FanFromCard {
-  return { ...placed(fan, distance_m, fit, measuredTable(readings, fit)), knownWithin: widthKnown(fit, intervals) };
+  return { ...placedFan(fan, distance_m, fit.width_m, measuredTable(readings, fit)), knownWithin: widthKnown(fit, intervals) };
 }
 
-function placed(fan: FanSpec, distance_m: number, { width_m }: FanFit, profile: ProfileSpec): Pick<FanFromCard, 'fan' | 'warnings'> {
+/** A fan moved to another distance, with another width and profile: its depth as it is there, and no deeper than wide. */
+export function placedFan(fan: FanSpec, distance_m: number, width_m: number, profile: ProfileSpec): Pick<FanFromCard, 'fan' | 'warnings'> {
   const width_mm = tenth(width_m * 1000);
-  const depth_mm = tenth(fan.depth_mm * fanScale(distance_m, fan.atDistance_mm / 1000, (fan.origin_mm ?? 0) / 1000));
-  const warnings: Warning[] = depth_mm <= width_mm ? [] : [{ code: 'model-limit', text: `The fan is narrower than it was said to be deep (${depth_mm} mm at the card): the depth is taken as ${width_mm} mm. Look at a short burst for the depth.`, place: {} }];
-  return { fan: { ...fan, width_mm, depth_mm: Math.min(depth_mm, width_mm), atDistance_mm: tenth(distance_m * 1000), profile }, warnings };
+  const { origin_mm } = fan;
+  // A stated distance that a new origin has overtaken says nothing of the depth farther out.
+  const isAhead = fan.atDistance_mm > (origin_mm ?? 0);
+  const depth_mm = tenth(fan.depth_mm * (isAhead ? fanScale(distance_m, fan.atDistance_mm / 1000, (origin_mm ?? 0) / 1000) : 1));
+  return {
+    // Keys in the schema's order, so that the job is written as it would be read back.
+    fan: { width_mm, depth_mm: Math.min(depth_mm, width_mm), atDistance_mm: tenth(distance_m * 1000), ...(origin_mm === undefined ? {} : { origin_mm }), profile },
+    warnings: depth_mm <= width_mm ? [] : [{ code: 'model-limit', text: `The fan is narrower than it was said to be deep (${depth_mm} mm at the card): the depth is taken as ${width_mm} mm. Look at a short burst for the depth.`, place: {} }],
+  };
 }
 
 function familyProfile({ family, beta1, taper_m, width_m }: FanFit, before: ProfileSpec): ProfileSpec {
@@ -90,8 +99,8 @@ function tableFromFit(fit: FanFit): ProfileSpec {
   const places = Array.from({ length: TABLE_PLACES }, (_, i) => fit.width_m * (i / (TABLE_PLACES - 1) - 0.5));
   return {
     family: 'table',
-    place_mm: places.map((place_m) => thousandth(place_m * 1000)),
-    film: places.map((place_m) => Math.max(0, (film(fit.offset_m + place_m) - fit.fog) / fit.peak)),
+    place_mm: places.map((place_m) => micrometre(place_m)),
+    film: places.map((place_m) => sixFigures(Math.max(0, (film(fit.offset_m + place_m) - fit.fog) / fit.peak))),
   };
 }
 
@@ -99,7 +108,7 @@ function measuredTable({ place_m, film }: CardReadings, fit: FanFit): ProfileSpe
   const half_m = fit.width_m / 2;
   const byPlace = new Map<number, number[]>();
   place_m.forEach((place, i) => {
-    const from_m = place - fit.offset_m;
+    const from_m = micrometre(place - fit.offset_m) / 1e3;
     byPlace.set(from_m, [...(byPlace.get(from_m) ?? []), Math.max(0, (film[i] as number) - fit.fog)]);
   });
   const rows = Array.from(byPlace, ([from_m, films]) => [from_m, films.reduce((sum, value) => sum + value, 0) / films.length] as const);
@@ -110,7 +119,7 @@ function measuredTable({ place_m, film }: CardReadings, fit: FanFit): ProfileSpe
   if (kept.length > MOST_TABLE_PLACES) {
     throw new CrosscoatError('limit', `readings: ${kept.length} places are more than the ${MOST_TABLE_PLACES} that a table takes; use the fitted fan, or leave readings out`);
   }
-  return { family: 'table', place_mm: kept.map(([from_m]) => from_m * 1000), film: kept.map(([, value]) => value) };
+  return { family: 'table', place_mm: kept.map(([from_m]) => micrometre(from_m)), film: kept.map(([, value]) => sixFigures(value)) };
 }
 
 /** The reading past an edge as bare card, no farther out than a set-up's table may reach (a full width). */
@@ -126,15 +135,11 @@ function halfOf({ low, high }: Interval): number {
   return (high - low) / 2;
 }
 
-/** A file's digits: finer ones would claim more than a card shows. */
-function tenth(value: number): number {
-  return Math.round(value * 10) / 10;
+/** A place in mm to the last micrometre. */
+function micrometre(place_m: number): number {
+  return Math.round(place_m * 1e6) / 1e3;
 }
 
-function hundredth(value: number): number {
-  return Math.round(value * 100) / 100;
-}
-
-function thousandth(value: number): number {
-  return Math.round(value * 1000) / 1000;
+function sixFigures(value: number): number {
+  return Number(value.toPrecision(6));
 }

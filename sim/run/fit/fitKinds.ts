@@ -37,7 +37,7 @@ export interface KindOptions {
   readonly predictorOf?: (setting: CoatSetting) => Predictor;
 }
 
-/** The search needs the panel's shape only, the check at the end its cells: 6 mm is a tenth of the narrowest usual lap. */
+/** The search needs the panel’s shape only, the check at the end its cells, mm. Assumed: eight cells and more to a usual lap of 50 mm. */
 export const FIT_CELL_MM = 6;
 /** Wet film of a coat beyond which a job file has no word for it, m. */
 const MOST_WET_M = 2e-3;

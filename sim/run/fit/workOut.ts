@@ -22,6 +22,8 @@ export interface WorkOutOptions extends PredictOptions, KindOptions {
 export interface RelaxedAnswer {
   readonly relaxed: Relaxed;
   readonly meets: boolean;
+  /** The least room to what still counts; the proposal's own counts everything. */
+  readonly margin: number;
   readonly proposal: Proposal;
 }
 
@@ -118,7 +120,7 @@ function inTheWay(job: Job, coatId: string, wish: Wish, kinds: readonly FitKind[
   const obstacles = obstaclesOf(nearest, options);
   if (options.relax === false) return { obstacles, relaxations: [] };
   const found = relaxations({ job, coatId, wish, kinds, nearest, obstacles }, options);
-  return { obstacles, relaxations: found.map(({ relaxed, meets, best }) => ({ relaxed, meets, proposal: drawProposal(job, coatId, best, best, wishOf(wish, relaxed)).proposal })) };
+  return { obstacles, relaxations: found.map(({ relaxed, meets, best }) => ({ relaxed, meets, margin: best.margin, proposal: drawProposal(job, coatId, best, best, wishOf(wish, relaxed)).proposal })) };
 }
 
 function wishOf(wish: Wish, relaxed: Relaxed): Wish {

@@ -21,7 +21,9 @@ export interface HandOutcome {
 /** Many hands on one coat, as far as they have been sprayed; plain data that can be sent and put together. */
 export interface HandsTally {
   readonly grid: Grid;
-  /** Judged area of the panel, m². */
+  /** 1 for the cells of the panel that are judged. */
+  readonly judged: Uint8Array;
+  /** Their area, m². */
   readonly panel_m2: number;
   /** By index, rising. */
   readonly outcomes: readonly HandOutcome[];
@@ -31,10 +33,10 @@ export interface HandsTally {
 }
 
 /** A tally of no hands. */
-export function emptyTally(grid: Grid, panel_m2: number): HandsTally {
+export function emptyTally(grid: Grid, judged: Uint8Array, panel_m2: number): HandsTally {
   const cells = grid.columns * grid.rows;
   const byKind = Object.fromEntries(HAND_FAULTS.map((kind) => [kind, new Uint16Array(cells)])) as Record<HandFault, Uint16Array>;
-  return { grid, panel_m2, outcomes: [], faulty: new Uint16Array(cells), byKind };
+  return { grid, judged, panel_m2, outcomes: [], faulty: new Uint16Array(cells), byKind };
 }
 
 /** Two shares of the same hands put together; neither is changed. The order does not matter. */

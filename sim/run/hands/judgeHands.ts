@@ -7,7 +7,7 @@ import { HAND_FAULTS, type HandFault, type HandsTally } from './handsTally.ts';
 export const SMALL_SHARE = 0.02;
 
 /** Chances, spreads and the map of a tally. Errors are those of counting so many hands; the model's own are not in them. */
-export function judgeHands({ outcomes, panel_m2, grid, faulty, byKind }: HandsTally): HandsVerdict {
+export function judgeHands({ outcomes, panel_m2, judged, grid, faulty, byKind }: HandsTally): HandsVerdict {
   const count = outcomes.length;
   assertThat(count > 0, 'judgeHands: no hands');
   const shares = outcomes.map(({ faulty_m2 }) => faulty_m2 / panel_m2);
@@ -22,7 +22,7 @@ export function judgeHands({ outcomes, panel_m2, grid, faulty, byKind }: HandsTa
     film_m: spreadOf(outcomes.map(({ mean_m }) => mean_m)),
     cv: spreadOf(outcomes.map(({ cv }) => cv)),
     grid,
-    chance: Float32Array.from(faulty, (hands) => hands / count),
+    chance: Float32Array.from(faulty, (hands, cell) => (judged[cell] === 1 ? hands / count : NaN)),
     worst: worstPlace(faulty, byKind, grid, count),
   };
 }

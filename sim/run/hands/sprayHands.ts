@@ -50,7 +50,7 @@ export function sprayHands(setting: CoatSetting, options: HandsOptions): HandsTa
   const plan = planOf(setting, setting.plan);
   const law = filmLawOf(setting);
   const errors = handOf(hand);
-  const tally = emptyTally(setting.panelGrid.grid, judgedArea_m2(setting));
+  const tally = emptyTally(setting.panelGrid.grid, Uint8Array.from(setting.panelGrid.cover, (cover) => (cover < JUDGED_COVER ? 0 : 1)), judgedArea_m2(setting));
   const outcomes: HandOutcome[] = [];
   for (let i = 0; i < count; i++) {
     stopIfAsked(shouldStop);

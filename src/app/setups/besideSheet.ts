@@ -1,5 +1,5 @@
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
-import { isWholeSide, type Field, type ReportedComparison } from '../../../sim/index.ts';
+import type { Field, ReportedComparison } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
 import { Stale, WorkerLost } from '../../worker/client.ts';
 import type { CompareReply } from '../../worker/setUpMessages.ts';
@@ -101,9 +101,6 @@ const askFields = latestOnly(async (asked: { readonly index: number; readonly ma
     if (!(thrown instanceof Stale) && !(thrown instanceof WorkerLost)) setUps.problem.value = problemOf('The maps of this time could not be made', thrown);
   }
 });
-
-/** Sides with figures. */
-export const wholeSides = computed(() => (besideSheet.reply.value?.comparison.sides ?? []).filter(isWholeSide));
 
 /** Saves the comparison as one HTML file, to be read in any browser and printed. */
 export async function saveReport(): Promise<void> {

@@ -1,5 +1,5 @@
 import { roundedText, shown, shownPercent, type FanFit, type FitIntervals, type UnitSystem } from '../../../sim/index.ts';
-import { boundedBy, boundedIn, boundedPercent, type BoundedText } from './bounded.ts';
+import { boundedBy, boundedIn, type BoundedText } from './bounded.ts';
 
 /** One number of a fit. */
 export interface FitRow extends BoundedText {
@@ -14,7 +14,7 @@ export function fitRows(fit: FanFit, intervals: FitIntervals, filmUnit: string, 
     ...(beta1 === null ? [] : [{ name: 'Exponent across', ...boundedBy(beta1, intervals.beta1) }]),
     ...(taper_m === null ? [] : [{ name: 'Tapered edge', ...boundedIn(taper_m, intervals.taper, 'length', system) }]),
     { name: 'Middle of the fan', ...boundedIn(offset_m, intervals.offset, 'length', system) },
-    { name: 'Heavier toward larger places', ...boundedPercent(imbalance, intervals.imbalance) },
+    { name: 'Heavier toward larger places', ...boundedBy(imbalance, intervals.imbalance) },
     { name: 'Film everywhere (fog)', ...boundedBy(fog, intervals.fog, filmUnitWords(filmUnit)) },
   ];
 }

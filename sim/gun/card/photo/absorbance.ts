@@ -1,28 +1,34 @@
 import { CrosscoatError, type Warning } from '../../../base/errors.ts';
-import { blockMeans, blockMedians, type Blocks, cellBlocks } from './blocks.ts';
-import { type BareEdges, flattenLight, PAPER_UNEVEN, type PaperLight } from './flattenLight.ts';
+import { type Blocks, cellBlocks } from './blocks.ts';
+import type { BareEdges } from './flattenLight.ts';
 import { lightAt, type LightSurface, type PhotoPlaces } from './lightSurface.ts';
-import { type Channel, photoPlace, type SquaredCard } from './squareUp.ts';
+import { LEAST_LIGHT, readChannel, type ReadChannel } from './readChannel.ts';
+import { photoPlace, type SquaredCard } from './squareUp.ts';
 
 /**
- * Absorbance above which darkness lags behind film. Assumed: 1. Surface and stray light of a share q = 0.04 of the paper's
- * (about what a gloss film reflects at its surface, ((n-1)/(n+1))² = 0.04 for n = 1.5) reaches the camera however
- * thick the film, so that A = log10((1+q)/(10^-T + q)) for a true absorbance T: it never comes above
- * log10((1+q)/q) = 1.41, and at A = 1 it is 13 % less than in proportion to a thin film (at 0.5, 4 %; at 0.7, 6 %).
+ * Assumed: light that reaches the camera however thick the film, share of the paper's: what a gloss film reflects
+ * at its surface, ((n-1)/(n+1))² = 0.04 for n = 1.5 (A. Fresnel, from memory).
  */
-export const FULL_ABSORBANCE = 1;
-/** Assumed: more of the bare paper at the brightest value, or of the spot at the darkest, than this, and a colour is not used; clipped noise alone shifts the mean by less than a fiftieth of itself. */
+const STRAY_RATIO = 0.04;
+/** Assumed: darkest absorbance above which the lag is said: 5 % there, by which a fan of β1 = 3 reads as 2.87 (tests/published/cardPhoto.test.ts). */
+export const DEEP_ABSORBANCE = 0.6;
+/** Assumed: more of the bare paper at the brightest value, or of the spot at the darkest, than this, and a colour is not used. Noise that is clipped so far shifts a mean by 0.02 of its standard deviation. */
 const MOST_CLIPPED = 0.05;
 /** Assumed: bare paper whose colours differ by more than this ratio is said to have a cast. */
 const CAST_RATIO = 1.5;
 /** Assumed: a darkest place of less absorbance (7 % darker than paper) is lost in the paper's own unevenness. */
 const LEAST_ABSORBANCE = 0.03;
-/** Share of the blocks with film that are at most as dark as what is called the darkest, so that one odd block is not it. */
-const TOP_SHARE = 0.98;
-const FILM_SIGMAS = 5;
-/** Below the light of the darkest byte but black. */
-const LEAST_LIGHT = 1e-4;
 const CHANNEL_NAMES = ['red', 'green', 'blue'] as const;
+
+/**
+ * How far an absorbance falls short of proportion to film by stray light q: seen is A = log10((1+q)/(10^-T + q)) for a true
+ * absorbance T, which starts as T/(1+q) and never comes above log10((1+q)/q) = 1.41.
+ * @param absorbance seen, below 1.41. @returns share: 0.04 at A = 0.5, 0.05 at 0.6, 0.13 at 1.
+ */
+export function darknessLag(absorbance: number): number {
+  const inProportion = -Math.log10((1 + STRAY_RATIO) * 10 ** -absorbance - STRAY_RATIO) / (1 + STRAY_RATIO);
+  return 1 - absorbance / inProportion;
+}
 
 /** Relative film over a card, from its best colour. */
 export interface Absorbance {
@@ -32,6 +38,8 @@ export interface Absorbance {
   readonly blocks: Float64Array;
   /** A block's absorbance above this is film, not the picture's grain or the paper's unevenness. */
   readonly leastFilm: number;
+  /** What the darkest part of the spot comes to. */
+  readonly top: number;
   readonly warnings: readonly Warning[];
 }
 
@@ -49,7 +57,7 @@ export interface Absorbance {
 export function absorbance(card: SquaredCard, blocks: Blocks, edges: BareEdges): Absorbance {
   const places = blockPlaces(card, blocks);
   const blockOfCell = cellBlocks(card, blocks);
-  const read = card.channels.map((channel) => readChannel(channel, { places, blockOfCell, blocks, edges }));
+  const read = card.channels.map((channel) => readChannel(channel, { blocks, places, blockOfCell, edges }));
   const usable = read.filter(({ whiteFraction, blackFraction }) => whiteFraction <= MOST_CLIPPED && blackFraction <= MOST_CLIPPED);
   const chosen = mostTelling(usable) ?? throwClipped(read);
   if (!(chosen.top >= LEAST_ABSORBANCE)) {
@@ -59,6 +67,7 @@ export function absorbance(card: SquaredCard, blocks: Blocks, edges: BareEdges):
     cells: cellAbsorbance(chosen.channel.light, chosen.paper.surface, card),
     blocks: chosen.darkness,
     leastFilm: chosen.leastFilm,
+    top: chosen.top,
     warnings: castWarnings(read),
   };
 }
@@ -86,55 +95,8 @@ function cellAbsorbance(light: Float32Array, surface: LightSurface, { columns, r
   return cells;
 }
 
-interface ReadChannel {
-  readonly channel: Channel;
-  readonly paper: PaperLight;
-  /** Absorbance by block. */
-  readonly darkness: Float64Array;
-  readonly leastFilm: number;
-  readonly top: number;
-  /** Share of the bare paper that is as bright, and of the spot that is as dark, as a picture can hold. */
-  readonly whiteFraction: number;
-  readonly blackFraction: number;
-  /** How much film it tells apart. */
-  readonly worth: number;
-  /** Light of bare paper, mean over the card. */
-  readonly paperLight: number;
-}
-
-interface Card {
-  readonly places: PhotoPlaces;
-  readonly blockOfCell: Uint32Array;
-  readonly blocks: Blocks;
-  readonly edges: BareEdges;
-}
-
-function readChannel(channel: Channel, { places, blockOfCell, blocks, edges }: Card): ReadChannel {
-  const light = blockMedians(channel.light, blockOfCell, blocks).map((value) => Math.log(Math.max(LEAST_LIGHT, value)));
-  const paper = flattenLight(light, places, blocks, edges);
-  const darkness = paper.darkness.map((value) => value / Math.LN10);
-  const leastFilm = Math.max(PAPER_UNEVEN, FILM_SIGMAS * paper.noise) / Math.LN10;
-  const isFilm = Uint8Array.from(darkness, (value) => (value > leastFilm ? 1 : 0));
-  const films = darkness.filter((value) => value > leastFilm).sort();
-  const top = films[Math.floor(TOP_SHARE * (films.length - 1))] ?? 0;
-  const full = films.filter((value) => value > FULL_ABSORBANCE).length / Math.max(1, films.length);
-  return {
-    channel, paper, darkness, leastFilm, top,
-    whiteFraction: meanWhere(blockMeans(channel.white, blockOfCell, blocks), paper.isBare),
-    blackFraction: meanWhere(blockMeans(channel.black, blockOfCell, blocks), isFilm),
-    worth: Math.min(FULL_ABSORBANCE, top) * (1 - full),
-    paperLight: darkness.reduce((sum, value, block) => sum + Math.exp((light[block] as number) + value * Math.LN10), 0) / darkness.length,
-  };
-}
-
 function mostTelling(read: readonly ReadChannel[]): ReadChannel | null {
   return read.reduce<ReadChannel | null>((most, each) => (most === null || each.worth > most.worth ? each : most), null);
-}
-
-/** Mean over the blocks that are marked; 0 where none is. */
-function meanWhere(values: Float64Array, marked: Uint8Array): number {
-  const chosen = values.filter((_, block) => marked[block] === 1);
-  return chosen.length === 0 ? 0 : chosen.reduce((sum, value) => sum + value, 0) / chosen.length;
 }
 
 function throwClipped(read: readonly ReadChannel[]): never {

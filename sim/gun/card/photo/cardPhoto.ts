@@ -49,7 +49,7 @@ export interface PhotoSpot {
 
 /** What a photograph says of a fan. */
 export interface PhotoFan {
-  /** Relative film across the fan at even places from the spot's middle along its long axis, without unit; for a burst the mean over the spot's depth. */
+  /** Relative film across the fan at 81 even places, fewer on a coarse picture, from the spot's middle along its long axis, without unit; for a burst the mean over the spot's depth. */
   readonly readings: CardReadings;
   readonly spot: PhotoSpot;
   readonly map: FilmMap;

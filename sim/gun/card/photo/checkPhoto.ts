@@ -63,7 +63,7 @@ function checkOrder(corners: CardCorners): void {
     if (turn_rad >= LEAST_ANGLE_RAD && turn_rad <= Math.PI - LEAST_ANGLE_RAD) continue;
     const fault = Math.abs(turn_rad) < LEAST_ANGLE_RAD || Math.abs(turn_rad) > Math.PI - LEAST_ANGLE_RAD
       ? 'lies nearly in a line with its neighbours'
-      : 'is crossed with a neighbour or out of order';
+      : 'is dented inward, crossed with a neighbour or out of order';
     throw new CrosscoatError('geometry', `photograph: the ${CORNER_NAMES[i]} corner (${here[0]}, ${here[1]}) ${fault}; put the corners on a rectangle of the card, as seen: ${CORNER_NAMES.join(', ')}`);
   }
 }

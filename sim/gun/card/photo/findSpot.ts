@@ -6,7 +6,7 @@ import type { BareEdges } from './flattenLight.ts';
 /** Assumed: a dark place apart with less of the film than this, against the greatest, is a blot and not one of a split fan's halves. */
 const BLOT_RATIO = 0.15;
 /** Assumed: a spot that is still this dark at the card's edge, against its darkest, has left the card. */
-const OFF_CARD_RATIO = 0.2;
+const OFF_CARD_RATIO = 0.1;
 
 /** Where the spot is. All by block. */
 export interface FoundSpot {
@@ -22,7 +22,7 @@ export interface FoundSpot {
 /**
  * The spot among what is darker than paper: the connected place that holds most film, with others that hold at
  * least 15 % as much (the halves of a split fan). The rest is called a blot and left out, with a warning.
- * @throws CrosscoatError `geometry` where the spot reaches an edge that should be bare with more than 20 % of its darkest.
+ * @throws CrosscoatError `geometry` where the spot reaches an edge that should be bare with more than 10 % of its darkest.
  */
 export function findSpot({ blocks: film, leastFilm }: Absorbance, blocks: Blocks, edges: BareEdges): FoundSpot {
   const places = connectedPlaces(film, leastFilm, blocks);

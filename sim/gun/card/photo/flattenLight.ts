@@ -7,7 +7,7 @@ export type BareEdges = 'all' | 'beside-x' | 'beside-y';
 
 /** Blocks in from an edge with which the search for bare paper begins. */
 const RIM_BLOCKS = 3;
-/** The rim is first fitted at this quantile: film on up to some two thirds of it does not pull it down, since film only darkens. */
+/** The rim is first fitted at this quantile: film on a part of it hardly pulls it down, since film only darkens. */
 const RIM_QUANTILE = 0.75;
 /** Assumed: paper is even to this share of its light (natural logarithm); also about a step of an 8-bit picture's paper. */
 export const PAPER_UNEVEN = 0.01;
@@ -17,6 +17,9 @@ const RIM_ROUNDS = 20;
 const CARD_ROUNDS = 40;
 /** Assumed: least share of the card that must be bare for its light to be known. */
 const LEAST_BARE = 0.15;
+/** Assumed: what is lighter than bare paper by this (natural logarithm) is none, and so much of it means that the paper was not found. */
+const LIGHTER = 0.05;
+const MOST_LIGHTER = 0.04;
 /** Median of a standard normal deviate without its sign. */
 const NORMAL_MEDIAN = 0.6745;
 
@@ -41,7 +44,7 @@ export interface PaperLight {
  *
  * @param light natural logarithm of the light of one colour by block. @param places of the blocks on the photograph.
  * @param edges those that are bare to begin with.
- * @throws CrosscoatError `geometry` where less than 15 % of the card is bare.
+ * @throws CrosscoatError `geometry` where less than 15 % of the card is bare, or more than 4 % of it lighter than what was taken for bare.
  */
 export function flattenLight(light: Float64Array, places: PhotoPlaces, blocks: Blocks, edges: BareEdges): PaperLight {
   const rim = rimOf(blocks, edges);
@@ -49,7 +52,9 @@ export function flattenLight(light: Float64Array, places: PhotoPlaces, blocks: B
   const tolerance = Math.max(PAPER_UNEVEN, PAPER_SIGMAS * noise);
   const start = rimSurface(light, places, rim, tolerance);
   const { surface, isBare } = cardSurface(light, places, blocks, start, tolerance);
-  return { surface, isBare, darkness: light.map((value, block) => surfaceAt(surface, places, block) - value), noise };
+  const darkness = light.map((value, block) => surfaceAt(surface, places, block) - value);
+  checkLighter(darkness);
+  return { surface, isBare, darkness, noise };
 }
 
 /** 1 within `RIM_BLOCKS` of a bare edge. */
@@ -114,6 +119,12 @@ function checkBare(isBare: Uint8Array): void {
   const share = isBare.reduce((sum, bare) => sum + bare, 0) / isBare.length;
   if (share >= LEAST_BARE) return;
   throw new CrosscoatError('geometry', `photograph: ${(100 * share).toFixed(0)} % of the card is bare paper, less than ${100 * LEAST_BARE} % (the light over it cannot be known); photograph more bare card round the spot, or set the corners wider`);
+}
+
+function checkLighter(darkness: Float64Array): void {
+  const share = darkness.filter((value) => value < -LIGHTER).length / darkness.length;
+  if (share <= MOST_LIGHTER) return;
+  throw new CrosscoatError('geometry', `photograph: ${(100 * share).toFixed(0)} % of the card is lighter than what was taken for bare paper, more than ${100 * MOST_LIGHTER} % (film nearly to the card's edge, or glare); show more bare card round the spot, or take the picture without glare`);
 }
 
 function surfaceAt(surface: LightSurface, { x, y }: PhotoPlaces, block: number): number {

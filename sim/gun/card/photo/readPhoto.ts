@@ -1,11 +1,12 @@
-import type { Warning } from '../../../base/errors.ts';
-import { absorbance, FULL_ABSORBANCE } from './absorbance.ts';
+import { CrosscoatError, type Warning } from '../../../base/errors.ts';
+import { absorbance, darknessLag, DEEP_ABSORBANCE } from './absorbance.ts';
 import { blocksOf, cellBlocks } from './blocks.ts';
 import { burstSpot } from './burstSpot.ts';
 import type { CardPhoto, FilmMap, PhotoFan, PhotoTask } from './cardPhoto.ts';
 import { checkPhoto } from './checkPhoto.ts';
 import { findSpot } from './findSpot.ts';
 import type { BareEdges } from './flattenLight.ts';
+import { FULL_ABSORBANCE } from './readChannel.ts';
 import { mendSpecks } from './specks.ts';
 import { LONGER_SIDE_CELLS, squareUp } from './squareUp.ts';
 import { strokeSpot } from './strokeSpot.ts';
@@ -13,8 +14,9 @@ import { strokeSpot } from './strokeSpot.ts';
 /** Assumed: shares of the spot that is full, and of the card that is specks, above which it is said. */
 const FULL_WORTH_SAYING = 0.01;
 const SPECKS_WORTH_SAYING = 0.005;
-/** Assumed: a fan of fewer cells across is read coarsely. */
+/** Assumed: a fan of fewer cells across is read coarsely, and one of fewer places is no fan. */
 const LEAST_CELLS_ACROSS = 60;
+const FEWEST_PLACES = 20;
 
 /** How finely a card is read. */
 export interface PhotoOptions {
@@ -27,7 +29,8 @@ export interface PhotoOptions {
  * relative film, and the film summed across the spot. What comes out has no unit and no scale of its own: it shows the
  * fan's shape and width, not how thick its film is.
  *
- * @throws CrosscoatError what `checkPhoto`, `absorbance`, `flattenLight` and `findSpot` throw.
+ * @throws CrosscoatError `geometry` for a spot of fewer than 20 cells; what `checkPhoto`, `absorbance`, `flattenLight` and
+ *   `findSpot` throw.
  */
 export function readPhoto(photo: CardPhoto, task: PhotoTask, { longerSideCells = LONGER_SIDE_CELLS }: PhotoOptions = {}): PhotoFan {
   const corners = checkPhoto(photo, task);
@@ -39,12 +42,13 @@ export function readPhoto(photo: CardPhoto, task: PhotoTask, { longerSideCells =
   const { cells, speckFraction } = mendSpecks(dark.cells, card);
   const map: FilmMap = { columns: card.columns, rows: card.rows, cellSize_m: card.cellSize_m, film: cells };
   const blockOfCell = cellBlocks(card, blocks);
-  const byCell = (marked: Uint8Array) => Uint8Array.from(blockOfCell, (block) => marked[block] as number);
+  const byCell = (marked: Uint8Array) => cellMarks(marked, blockOfCell);
   const isSpot = byCell(found.isSpot);
   const isClean = byCell(found.isBlot.map((blot) => 1 - blot));
   const { spot, readings, doubts } = task.kind === 'burst' ? burstSpot(map, isSpot, isClean) : strokeSpot(map, isSpot, isClean, task.strokeAlong ?? 'x');
+  checkSize(readings.place_m.length);
   const fullFraction = shareFull(cells, byCell(found.isFilm));
-  const said = [...doubts, ...fullDoubts(fullFraction), ...grainDoubts(speckFraction), ...coarseDoubts(spot.width_m / map.cellSize_m)];
+  const said = [...doubts, ...darkDoubts(fullFraction, dark.top), ...grainDoubts(speckFraction), ...coarseDoubts(spot.width_m / map.cellSize_m)];
   const warnings: Warning[] = said.map((text) => ({ code: 'model-limit', text: `photograph: ${text}`, place: {} }));
   return { readings, spot, map, fullFraction, warnings: [...dark.warnings, ...found.warnings, ...warnings] };
 }
@@ -53,6 +57,17 @@ export function readPhoto(photo: CardPhoto, task: PhotoTask, { longerSideCells =
 function bareEdges({ kind, strokeAlong }: PhotoTask): BareEdges {
   if (kind === 'burst') return 'all';
   return strokeAlong === 'y' ? 'beside-y' : 'beside-x';
+}
+
+function checkSize(places: number): void {
+  if (places >= FEWEST_PLACES) return;
+  throw new CrosscoatError('geometry', `photograph: the spot is ${places} cells wide on the squared card, fewer than ${FEWEST_PLACES} (too small to show a fan's shape); set the corners nearer round it, or take the picture from nearer`);
+}
+
+function cellMarks(marked: Uint8Array, blockOfCell: Uint32Array): Uint8Array {
+  const marks = new Uint8Array(blockOfCell.length);
+  for (let cell = 0; cell < marks.length; cell++) marks[cell] = marked[blockOfCell[cell] as number] as number;
+  return marks;
 }
 
 function shareFull(film: Float32Array, isFilm: Uint8Array): number {
@@ -65,8 +80,11 @@ function shareFull(film: Float32Array, isFilm: Uint8Array): number {
   return full / all;
 }
 
-function fullDoubts(share: number): string[] {
-  if (!(share > FULL_WORTH_SAYING)) return [];
+function darkDoubts(share: number, top: number): string[] {
+  if (!(share > FULL_WORTH_SAYING)) {
+    if (!(top > DEEP_ABSORBANCE)) return [];
+    return [`at the darkest ${(100 * (1 - 10 ** -top)).toFixed(0)} % of the light is taken, where film may read ${(100 * darknessLag(Math.min(top, FULL_ABSORBANCE))).toFixed(0)} % too thin and the fan so much flatter; a shorter burst, or a thinner colour, reads better`];
+  }
   return [`${(100 * share).toFixed(0)} % of the spot is so dark that more film hardly shows (absorbance above ${FULL_ABSORBANCE}), so that the fan reads flatter than it is; spray less on the card, or thin the colour`];
 }
 

@@ -1,7 +1,7 @@
 import type { Grid } from '../../../base/grid.ts';
 
 /** Cells to each side that a cell is set against. */
-const REACH = 2;
+const REACH = 4;
 const AROUND = (2 * REACH + 1) ** 2;
 /** A cell is a speck when it stands off the middle value around it by more than this many standard deviations of what is around it. */
 const SPECK_SIGMAS = 6;
@@ -10,15 +10,16 @@ const LEAST_STEP = 0.03;
 /** Standard deviations of a normal scatter in its median absolute deviation. */
 const SIGMAS_PER_MAD = 1.4826;
 
-/** A map without specks, and the share of cells that were. */
+/** A map without specks, and the share of cells that were, those by the edge not counted: the table beside the card is no dirt. */
 export interface Mended {
   readonly cells: Float32Array;
   readonly speckFraction: number;
 }
 
 /**
- * Takes specks of dirt and pinpoint glare out: a cell that is an outlier among the 5 × 5 around it gets their middle
- * value. A film's own grain stands, since it is what a cell is set against. Dirt wider than about 3 cells stays.
+ * Takes specks of dirt and pinpoint glare out: a cell that is an outlier among the 9 × 9 around it gets their middle
+ * value. A film's own grain stands, since it is what a cell is set against. Dirt wider than about 6 cells stays,
+ * and the very corner of a sharp-cornered film goes.
  */
 export function mendSpecks(cells: Float32Array, { columns, rows }: Grid): Mended {
   const mended = cells.slice();
@@ -38,7 +39,7 @@ export function mendSpecks(cells: Float32Array, { columns, rows }: Grid): Mended
       for (let i = 0; i < count; i++) around[i] = Math.abs((around[i] as number) - middle);
       if (!(Math.abs(value - middle) > SPECK_SIGMAS * SIGMAS_PER_MAD * sortedMiddle(around, count))) continue;
       mended[cell] = middle;
-      specks++;
+      if (count === AROUND) specks++;
     }
   }
   return { cells: mended, speckFraction: specks / cells.length };

@@ -2,7 +2,7 @@ import type { CardReadings } from '../cardReadings.ts';
 import type { FilmMap, PhotoSpot } from './cardPhoto.ts';
 import type { FilmSums, FrameBox, SpotFrame } from './spotFrame.ts';
 
-/** Places across the fan. Their step, some 1.3 of the width over 80, widens a profile's variance by less than 0.1 %. */
+/** Most places across the fan. Their step, some 1.3 of the width over 80, widens a profile's variance by less than 0.1 %. */
 export const PLACES = 81;
 /** Bare card beside the fan that is read too, share of its width: the fit's fog is known by it. */
 const BESIDE_RATIO = 0.15;

@@ -12,9 +12,11 @@ const SLICES = 12;
 const MOST_ASKEW_RAD = (10 * Math.PI) / 180;
 /** Assumed: a stroke shorter than this share of its width has no even middle. */
 const LEAST_LENGTH_RATIO = 0.75;
+/** Assumed: film along a stroke of steady speed varies by less than this (standard deviation over mean). */
+const MOST_UNEVEN = 0.15;
 
 /**
- * The fan of a straight stroke: the mean film along its travel over its middle part, square to its centre line, which
+ * The fan of a straight stroke: the mean film along its travel over its middle part (weighted to its middle), square to its centre line, which
  * may run a little askew on the card. Flutter is the standard deviation of the slices' widths (root of the film's second
  * moment) about a straight line through them, since a hand that drifts nearer or farther is no flutter; the picture's
  * grain is in it.
@@ -32,7 +34,7 @@ export function strokeSpot(map: FilmMap, isSpot: Uint8Array, isClean: Uint8Array
   const half_m = (middle.high[0] - middle.low[0]) / 2;
   const around = boxOf(map, isSpot, frame);
   const box = readingBox(around, [-half_m, half_m], map, frame);
-  const sums = filmSums(map, isClean, frame, box, PLACES);
+  const sums = filmSums(map, isClean, frame, box, PLACES, 'fading');
   const { width_m } = levelWidth(sums.film, sums.step_m);
   const askew_rad = travel.angle_rad - (along === 'x' ? 0 : Math.PI / 2);
   const length_m = (2 * half_m) / MIDDLE_RATIO;
@@ -41,6 +43,7 @@ export function strokeSpot(map: FilmMap, isSpot: Uint8Array, isClean: Uint8Array
     readings: readingsOf(sums, box),
     doubts: [
       ...(Math.abs(askew_rad) > MOST_ASKEW_RAD ? [`the stroke runs ${((Math.abs(askew_rad) * 180) / Math.PI).toFixed(0)}° askew of the side it is said to run along; look whether it ran along the other`] : []),
+      ...(unevenness(slices.film) > MOST_UNEVEN ? [`film along the middle of the stroke varies by ${(100 * unevenness(slices.film)).toFixed(0)} %, more than a steady stroke's; say whether it is a burst`] : []),
       ...(length_m < LEAST_LENGTH_RATIO * width_m ? [`the stroke is ${(length_m * 1000).toFixed(0)} mm long on the card and ${(width_m * 1000).toFixed(0)} mm wide, too short for an even middle; say whether it is a burst`] : []),
     ],
   };
@@ -69,6 +72,12 @@ function travelFrame(map: FilmMap, isSpot: Uint8Array, along: 'x' | 'y'): { trav
 function middlePart({ low, high }: FrameBox): FrameBox {
   const cut_m = ((1 - MIDDLE_RATIO) / 2) * (high[0] - low[0]);
   return { low: [low[0] + cut_m, low[1]], high: [high[0] - cut_m, high[1]] };
+}
+
+/** Standard deviation over mean. */
+function unevenness(film: Float64Array): number {
+  const mean = film.reduce((sum, value) => sum + value, 0) / film.length;
+  return Math.sqrt(film.reduce((sum, value) => sum + (value - mean) ** 2, 0) / film.length) / mean;
 }
 
 function widthVariation({ film, first, second }: FilmSums): number {

@@ -21,7 +21,7 @@ export function SideMaps({ comparison, times_s }: SideMapsProps): JSX.Element {
   return (
     <section aria-label="Maps">
       <label class="window-slider">
-        <span>Time since trigger on <output>{shownTime(time)}</output></span>
+        <span>Time since trigger on <span class="window-value">{shownTime(time)}</span></span>
         <input type="range" min={0} max={times_s.length - 1} value={index.value} aria-valuetext={shownTime(time)} onInput={(event) => (index.value = Number(event.currentTarget.value))} />
       </label>
       <div class="beside-maps">
@@ -39,7 +39,7 @@ export function SideMaps({ comparison, times_s }: SideMapsProps): JSX.Element {
       {first === null ? null : (
         <>
           <label class="window-slider">
-            <span>Section at <output>{Math.round(section.value * 100)} % of the height</output></span>
+            <span>Section at <span class="window-value">{Math.round(section.value * 100)} % of the height</span></span>
             <input type="range" min={0} max={100} value={Math.round(section.value * 100)} onInput={(event) => (section.value = Number(event.currentTarget.value) / 100)} />
           </label>
           <Sections comparison={comparison} first={first} />

@@ -1,25 +1,72 @@
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { cardAnswer, followCard, shownChoice } from '../../../app/setups/cardAnswer.ts';
 import { openCardFile } from '../../../app/setups/cardFiles.ts';
+import { efficiencySentence, flowSentence, openingSentence } from '../../../app/setups/partSentences.ts';
 import { shownIndex, shownSetUp } from '../../../app/setups/setUps.ts';
+import { state } from '../../../app/state.ts';
+import type { CardReply, Told } from '../../../worker/cardMessages.ts';
+import { CombForm, CupForm, FoilForm, WidthsForm } from './CompanionForms.tsx';
+import { FanFaults } from './FanFaults.tsx';
 import { FitView } from './FitView.tsx';
 import { PhotoForm } from './PhotoForm.tsx';
+import { ProvedView } from './ProvedView.tsx';
 import { ReadingsForm } from './ReadingsForm.tsx';
 
 /** The test card of a set-up: what was measured, what it comes to, and what of it is used. */
 export function CardSheet(): JSX.Element {
-  const [isOver, setOver] = useState(false);
   useEffect(followCard, []);
   const setUp = shownIndex.value;
-  const { card, id } = shownSetUp.value;
   const told = cardAnswer.told.value;
-  // An answer to what stood there before is left in view until the next one, but not another set-up's.
-  const reply = told?.setUp.id === id ? told.reply : null;
+  // While typing, the last answer stays in view; another set-up's never does.
+  const reply = told?.setUp.id === shownSetUp.value.id ? told.reply : null;
   const fit = reply?.fit ?? null;
+  return (
+    <CardDrop>
+      <ReadingsForm setUp={setUp} problem={fit !== null && 'problem' in fit ? fit.problem.text : null} />
+      <div class="setups-told">
+        <PhotoForm />
+        {fit === null || 'problem' in fit ? <p class="soft">Readings across the fan, or a photograph of the card, show its width and shape here.</p> : (
+          <>
+            <FitView reply={fit.answer} choice={shownChoice.value} />
+            <FanFaults faults={fit.answer.faults} />
+          </>
+        )}
+      </div>
+      <Companions setUp={setUp} reply={reply} />
+      {told === null || reply === null ? null : <ProvedView asked={told.setUp} proved={reply.proved} />}
+    </CardDrop>
+  );
+}
+
+/** Cup, tape, foil and comb, each with what it comes to. */
+function Companions({ setUp, reply }: { readonly setUp: number; readonly reply: CardReply | null }): JSX.Element {
+  const units = state.units.value;
+  return (
+    <section class="setups-whole" aria-labelledby="setups-companions">
+      <h2 id="setups-companions">Beside the card</h2>
+      <div class="setups-companions">
+        <CupForm setUp={setUp}><Answer told={reply?.caught ?? null} words={(rate) => flowSentence(rate, units)} /></CupForm>
+        <WidthsForm setUp={setUp}><Answer told={reply?.widths ?? null} words={(opening) => openingSentence(opening, units)} /></WidthsForm>
+        <FoilForm setUp={setUp}><Answer told={reply?.foil ?? null} words={efficiencySentence} /></FoilForm>
+        <CombForm setUp={setUp}><Answer told={reply?.comb ?? null} words={efficiencySentence} /></CombForm>
+      </div>
+    </section>
+  );
+}
+
+function Answer<T>({ told, words }: { readonly told: Told<T>; readonly words: (answer: T) => string }): JSX.Element | null {
+  if (told === null) return null;
+  return 'problem' in told ? <p class="wrong">{told.problem.text}</p> : <p>{words(told.answer)}</p>;
+}
+
+/** The sheet takes dropped files: readings or a photograph. */
+function CardDrop({ children }: { readonly children: ComponentChildren }): JSX.Element {
+  const [isOver, setOver] = useState(false);
   return (
     <div
       class={isOver ? 'setups-card dropping' : 'setups-card'}
+      aria-busy={cardAnswer.working.value}
       onDragOver={(event) => {
         event.preventDefault();
         setOver(true);
@@ -34,12 +81,7 @@ export function CardSheet(): JSX.Element {
         if (file !== undefined) void openCardFile(file);
       }}
     >
-      <ReadingsForm setUp={setUp} problem={fit !== null && 'problem' in fit ? fit.problem.text : null} />
-      <div class="setups-told" aria-busy={cardAnswer.working.value}>
-        <PhotoForm />
-        {fit !== null && 'answer' in fit ? <FitView setUpId={id} reply={fit.answer} choice={shownChoice.value} /> : null}
-        {card?.readings === undefined ? <p class="soft">Readings across the fan, or a photograph of the card, show its width and shape here.</p> : null}
-      </div>
+      {children}
     </div>
   );
 }

@@ -15,7 +15,7 @@ export function CupForm({ setUp, children }: CompanionProps): JSX.Element {
   return (
     <Companion title="Catch cup" told="Air off, trigger full on, into a measured cup." setUp={setUp} group={CAUGHT} answer={children}>
       <PartField setUp={setUp} group={CAUGHT} measure="volume_mL" label="Caught" />
-      <PartField setUp={setUp} group={CAUGHT} measure="seconds" label="in" />
+      <PartField setUp={setUp} group={CAUGHT} measure="seconds" label="Time, trigger full on" />
       <PartField setUp={setUp} group={CAUGHT} measure="volumeWithin_mL" label="Volume right within" />
       <PartField setUp={setUp} group={CAUGHT} measure="secondsWithin_s" label="Time right within" />
     </Companion>

@@ -9,15 +9,14 @@ import { ChoiceField } from '../../fields/ChoiceField.tsx';
 import { FAMILY_WORDS } from '../../gun/familyWords.ts';
 
 export interface FitViewProps {
-  readonly setUpId: string;
   readonly reply: FitReply;
   readonly choice: FamilyChoice;
 }
 
 /** Readings with the curve fitted to them, its numbers, and the families that were tried. */
-export function FitView({ setUpId, reply, choice }: FitViewProps): JSX.Element {
+export function FitView({ reply, choice }: FitViewProps): JSX.Element {
   const units = state.units.value;
-  const { fits: { readings, fits, tied, warnings }, chosen, intervals, fitted, curvePlace_m, curveFilm } = reply;
+  const { fit: { readings, fits, tied, chosen, intervals }, fitted, curvePlace_m, curveFilm } = reply;
   const unit = filmUnitWords(readings.unit);
   const best = fits[0];
   return (
@@ -36,10 +35,10 @@ export function FitView({ setUpId, reply, choice }: FitViewProps): JSX.Element {
         options={[
           ['best', `Best fit: ${best === undefined ? 'none' : FAMILY_WORDS[best.family]}`],
           ...fits.map(({ family }) => [family, FAMILY_WORDS[family]] as const),
-          ['as-measured', 'As measured: the readings themselves, less fog'],
+          ['table', 'As measured: the readings themselves, less fog'],
         ]}
         hint={tieWords(best?.family, tied)}
-        choose={(next) => chooseFamily(setUpId, next)}
+        choose={chooseFamily}
       />
       <div class="scroll-box">
         <table class="setups-table">
@@ -67,7 +66,6 @@ export function FitView({ setUpId, reply, choice }: FitViewProps): JSX.Element {
           </table>
         </div>
       </details>
-      {warnings.length === 0 ? null : <ul class="plain-list setups-faults">{warnings.map(({ text }) => <li key={text}>{text}</li>)}</ul>}
     </section>
   );
 }

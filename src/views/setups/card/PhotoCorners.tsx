@@ -16,14 +16,15 @@ export function PhotoCorners({ photo, corners, move }: PhotoCornersProps): JSX.E
   useEffect(() => {
     canvas.setAttribute('role', 'img');
     canvas.setAttribute('aria-label', `Photograph ${photo.name}`);
-    host.current?.prepend(canvas);
+    host.current?.append(canvas);
     return () => canvas.remove();
   }, [canvas]);
   const { width, height } = canvas;
   const moveTo = (corner: number, place: PhotoPlace): void => move(withCorner(corners, corner, place, width, height));
   return (
     <div class="photo-corners">
-      <div ref={host} class="photo-sheet">
+      <div class="photo-sheet">
+        <div ref={host} />
         <svg viewBox={`0 0 ${width} ${height}`} preserveAspectRatio="none" aria-hidden="true">
           <polygon class="photo-rim under" points={corners.map(String).join(' ')} />
           <polygon class="photo-rim" points={corners.map(String).join(' ')} />

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { shown, shownAngle, shownPercent, type PhotoFan } from '../../../../sim/index.ts';
+import { shown, shownPercent, type PhotoFan } from '../../../../sim/index.ts';
 import { cardPhoto, takePhotoReadings } from '../../../app/setups/cardPhoto.ts';
 import { state } from '../../../app/state.ts';
 import { FilmMapPicture } from './FilmMapPicture.tsx';
@@ -27,5 +27,10 @@ function spotSentence({ spot, fullFraction }: PhotoFan): string {
   const bend = spot.bendFraction === null ? '' : `; its ends bend by ${shownPercent(Math.abs(spot.bendFraction))} of its depth`;
   const flutter = spot.widthVariationFraction === null ? '' : `; its width varies by ${shownPercent(spot.widthVariationFraction)} along the travel`;
   const full = fullFraction > 0 ? `; ${shownPercent(fullFraction)} of it is too dark to show film in proportion` : '';
-  return `The fan is ${shown(spot.width_m, 'length', units)} wide${depth}, its long axis at ${shownAngle(spot.angle_rad)} on the card${bend}${flutter}${full}.`;
+  return `The fan is ${shown(spot.width_m, 'length', units)} wide${depth}, its long axis at ${wholeDegrees(spot.angle_rad)} on the card${bend}${flutter}${full}.`;
+}
+
+/** Finer ones would claim more than a hand-held photograph shows; half a turn either way is the same axis. */
+function wholeDegrees(angle_rad: number): string {
+  return `${Math.round((angle_rad * 180) / Math.PI) || 0}°`;
 }

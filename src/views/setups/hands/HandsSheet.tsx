@@ -1,7 +1,7 @@
 import './hands.css';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { chanceField, handsHead, handsRows, HANDS_NOTE, worstSentences, type ReportedHandsTable } from '../../../../sim/index.ts';
+import { capitalised, chanceField, handsHead, handsRows, HANDS_NOTE, worstSentences, type ReportedHandsTable } from '../../../../sim/index.ts';
 import { coat } from '../../../app/document.ts';
 import { chooseBeside, chosenSetUps, MOST_BESIDE } from '../../../app/setups/besideSheet.ts';
 import { followHands, handsResult, handsSheet, isOutOfDate, startHands, stopHands } from '../../../app/setups/handsSheet.ts';
@@ -65,7 +65,7 @@ function HandsResult({ result }: { readonly result: ReportedHandsTable }): JSX.E
       <div class="scroll-box">
         <table class="setups-table">
           <thead><tr>{head?.map((text, i) => (i === 0 ? <td key={text} /> : <th key={text} scope="col">{text}</th>))}</tr></thead>
-          <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row">{name}</th>{cells.map((text, i) => <td key={result.rows[i]?.setUp.id}>{text}</td>)}</tr>)}</tbody>
+          <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row">{capitalised(name ?? '')}</th>{cells.map((text, i) => <td key={result.rows[i]?.setUp.id}>{text}</td>)}</tr>)}</tbody>
         </table>
       </div>
       <h3>Where it goes wrong</h3>
@@ -76,11 +76,11 @@ function HandsResult({ result }: { readonly result: ReportedHandsTable }): JSX.E
             <figure key={setUp.id}>
               <figcaption>{setUp.name}</figcaption>
               <div class="side-map"><LessonMap field={field} values={field.values} title={setUp.name} /></div>
+              <MapLegend field={field} units={units} />
             </figure>
           );
         })}
       </div>
-      {fields[0] === undefined ? null : <MapLegend field={fields[0]} units={units} />}
       <ul class="setups-sentences">{worstSentences(result, units).map((text) => <li key={text}>{text}</li>)}</ul>
       <p class="soft">{HANDS_NOTE}</p>
     </section>

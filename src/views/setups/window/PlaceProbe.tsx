@@ -57,7 +57,7 @@ function Slider({ label, side, value, set }: { readonly label: string; readonly 
   const place = Math.round(((value - low) / (high - low)) * STEPS);
   return (
     <label class="window-slider">
-      <span>{capitalised(label)} <output>{words}</output></span>
+      <span>{capitalised(label)} <span class="window-value">{words}</span></span>
       <input type="range" min={0} max={STEPS} value={place} aria-valuetext={words} onInput={(event) => set(low + ((high - low) * Number(event.currentTarget.value)) / STEPS)} />
     </label>
   );

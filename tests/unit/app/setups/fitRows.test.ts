@@ -15,7 +15,7 @@ it('lists the numbers that the family has, in the reader\'s units', () => {
     { name: 'Full width', value: '254 mm', interval: '250 to 260 mm' },
     { name: 'Exponent across', value: '2.9', interval: '2.7 to 3.2' },
     { name: 'Middle of the fan', value: '-4 mm', interval: '-5 to -3 mm' },
-    { name: 'Heavier toward larger places', value: '6 %', interval: '2 to 10 %' },
+    { name: 'Heavier toward larger places', value: '0.06', interval: '0.02 to 0.1' },
     { name: 'Film everywhere (fog)', value: '0.5 µm', interval: '' },
   ]);
   const flat = fitRows({ ...FIT, family: 'flat-top', beta1: null, taper_m: 0.0508 }, { ...INTERVALS, taper: { low: 0.0381, high: 0.0635 } }, '', 'us');

@@ -70,7 +70,7 @@ describe('many hands', () => {
 
   it('map where they go wrong: a cell counts no more hands than there are, and the worst place is the most counted', () => {
     const verdict = judgeHands(tally);
-    const most = verdict.chance.reduce((high, chance) => Math.max(high, chance), 0);
+    const most = verdict.chance.reduce((high, chance) => (chance > high ? chance : high), 0);
     expect(verdict.worst?.chance).toBeCloseTo(most, 6);
     expect(most).toBeLessThanOrEqual(1);
     const area = tally.outcomes.reduce((sum, { faulty_m2 }) => sum + faulty_m2, 0);
