@@ -182,8 +182,7 @@ export { MEASURE_SIZE } from './verdict/score.ts';
 // set-ups: card
 export type { CardReadings } from './gun/card/cardReadings.ts';
 export { caughtFlow } from './gun/card/caughtFlow.ts';
-export type { FanFit, FanFits, FitFamily, FitIntervals, Interval } from './gun/card/fanFit.ts';
-export type { FanCause, FanFaultKind, FanTest } from './gun/card/fanFaultCauses.ts';
+export type { FanFit, FitFamily, FitIntervals } from './gun/card/fanFit.ts';
 export { fanFaults, type FanFault, type SpotShape } from './gun/card/fanFaults.ts';
 export type { FanOpening } from './gun/card/fanOpening.ts';
 export { fitFan } from './gun/card/fitFan.ts';
@@ -191,12 +190,12 @@ export { fitIntervals } from './gun/card/fitIntervals.ts';
 export { fittedFilm } from './gun/card/fittedFilm.ts';
 export type { Measured } from './gun/card/measured.ts';
 export { parseReadings } from './gun/card/parseReadings.ts';
-export type { CardPhoto, FilmMap, PhotoFan, PhotoSpot, PhotoTask } from './gun/card/photo/cardPhoto.ts';
+export type { CardPhoto, FilmMap, PhotoFan, PhotoTask } from './gun/card/photo/cardPhoto.ts';
 export { readPhoto } from './gun/card/photo/readPhoto.ts';
 export type { ProvedNumber } from './gun/card/provedNumber.ts';
-export { proveSetUp, type ProvedFit, type ProvedSetUp, type ProveOptions } from './gun/card/proveSetUp.ts';
+export { proveSetUp, type ProvedFit, type ProvedSetUp } from './gun/card/proveSetUp.ts';
 export { LONGEST_READINGS } from './job/cardSchema.ts';
-export type { CardSpec, KnownWithinSpec } from './job/schema.ts';
+export type { CardSpec } from './job/schema.ts';
 export { FAN_CAUSE_WORDS, FAN_FAULT_WORDS, FAN_TEST_WORDS } from './report/fanFaultWords.ts';
 
 // set-ups: reports

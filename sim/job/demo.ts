@@ -91,6 +91,9 @@ function conventional(): SetUpSpec {
   );
 }
 
+/** Film of one stroke read every 20 mm across masking paper, µm. */
+const WORN_CARD: readonly (readonly [place_mm: number, film_um: number])[] = [[-100, 0], [-80, 6], [-60, 14], [-40, 22], [-20, 29], [0, 34], [20, 40], [40, 47], [60, 45], [80, 22], [100, 0]];
+
 /** A measured stroke, one-sided: what a worn or dirty cap leaves on masking paper. */
 function wornCap(): SetUpSpec {
   const setUp = withNote(
@@ -103,10 +106,11 @@ function wornCap(): SetUpSpec {
       ...setUp.fan,
       profile: {
         family: 'table',
-        place_mm: [-100, -80, -60, -40, -20, 0, 20, 40, 60, 80, 100],
-        film: [0, 6, 14, 22, 29, 34, 40, 47, 45, 22, 0],
+        place_mm: WORN_CARD.map(([place]) => place),
+        film: WORN_CARD.map(([, film]) => film),
       },
     },
+    card: { distance_mm: DISTANCE_MM, readings: `x_mm,film_um\n${WORN_CARD.map((row) => row.join(',')).join('\n')}\n` },
   };
 }
 

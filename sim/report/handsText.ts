@@ -27,7 +27,7 @@ export interface ReportedHandsTable {
 /** What the figures of many hands leave out. */
 export const HANDS_NOTE =
   'Chances with their 95 % intervals (Wilson) and the standard error of so many hands, which halves for four times as many; how well the hand and the gun are known is not in them. ' +
-  'The errors of the usual hands are Assumed. A run is film that slid 3 mm, whether or not it gathered. Sprayed on cells of 10 mm with coarse steps, without the gun’s air: the mean film is right to 0.1 %, the thinnest and heaviest place to 1.5 %. Blisters, pinholes and dry laps are left out.';
+  'The errors of the usual hands are Assumed. Sprayed on cells of 10 mm with coarse steps, and with the gun’s air only where that marks the planned coat: the mean film is right to 0.05 %, the heaviest place to 1.2 %, the thinnest to 4 %; a run or ripple of about 2 cm² may be missed. Blisters, pinholes, dry laps and over-thick film are left out, and so is a coat beneath.';
 
 /** Set-ups by what they forgive, as plain text; lines joined, one newline at the end. */
 export function handsText(table: ReportedHandsTable, system: UnitSystem): string {

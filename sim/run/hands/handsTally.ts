@@ -1,3 +1,4 @@
+import { assertThat } from '../../base/errors.ts';
 import type { Grid } from '../../base/grid.ts';
 import type { FaultKind } from '../../verdict/verdict.ts';
 
@@ -41,6 +42,9 @@ export function emptyTally(grid: Grid, judged: Uint8Array, panel_m2: number): Ha
 
 /** Two shares of the same hands put together; neither is changed. The order does not matter. */
 export function mergeTallies(a: HandsTally, b: HandsTally): HandsTally {
+  const mine = new Set(a.outcomes.map(({ index }) => index));
+  assertThat(!b.outcomes.some(({ index }) => mine.has(index)), 'mergeTallies: a hand is in both shares');
+  assertThat(a.faulty.length === b.faulty.length && a.grid.columns === b.grid.columns, 'mergeTallies: two panels');
   const added = (one: Uint16Array, other: Uint16Array): Uint16Array => one.map((count, cell) => count + (other[cell] as number));
   const byKind = Object.fromEntries(HAND_FAULTS.map((kind) => [kind, added(a.byKind[kind], b.byKind[kind])])) as Record<HandFault, Uint16Array>;
   return { ...a, outcomes: [...a.outcomes, ...b.outcomes].sort((one, other) => one.index - other.index), faulty: added(a.faulty, b.faulty), byKind };

@@ -56,26 +56,35 @@ function worstPlace(faulty: Uint16Array, byKind: HandsTally['byKind'], { columns
 const Z = 1.96;
 
 /**
- * Set-ups by what they forgive: the greater chance of no fault first; where the intervals of two meet, the lesser share of
- * the panel at fault; where that is inside the counting error too, they share a rank.
+ * Set-ups by what they forgive: the greater chance of no fault first; those whose intervals meet that of the best left, by
+ * the lesser share of the panel at fault; those that neither tells from the best of these share its rank.
+ *
+ * "Meets" does not carry over (a may meet b and b meet c without a meeting c), so set-ups are taken off from the best down, and
+ * not sorted by comparing pairs: the order then does not hang on the order in which they were given.
  */
 export function rankHands(verdicts: readonly HandsVerdict[]): HandsRank[] {
-  const order = verdicts.map((_, place) => place).sort((a, b) => compared(verdicts[a] as HandsVerdict, verdicts[b] as HandsVerdict));
   const ranks: HandsRank[] = [];
-  order.forEach((place, i) => {
-    const before = ranks[i - 1];
-    const isSame = before !== undefined && !isTold(verdicts[before.place] as HandsVerdict, verdicts[place] as HandsVerdict);
-    ranks.push({ place, rank: isSame ? before.rank : i + 1 });
-  });
+  let left = verdicts.map((verdict, place) => ({ verdict, place }));
+  while (left.length > 0) {
+    const leader = left.reduce((best, one) => (one.verdict.faultless.share > best.verdict.faultless.share ? one : best));
+    const near = left.filter((one) => !isChanceTold(leader.verdict, one.verdict)).sort((a, b) => a.verdict.faultyShare.mean - b.verdict.faultyShare.mean);
+    left = left.filter((one) => isChanceTold(leader.verdict, one.verdict));
+    let first = near[0] as (typeof near)[number];
+    let rank = ranks.length + 1;
+    for (const one of near) {
+      if (isAreaTold(first.verdict, one.verdict)) {
+        first = one;
+        rank = ranks.length + 1;
+      }
+      ranks.push({ place: one.place, rank });
+    }
+  }
   return ranks;
 }
 
-function compared(a: HandsVerdict, b: HandsVerdict): number {
-  return isChanceTold(a, b) ? b.faultless.share - a.faultless.share : a.faultyShare.mean - b.faultyShare.mean;
-}
-
-function isTold(a: HandsVerdict, b: HandsVerdict): boolean {
-  return isChanceTold(a, b) || Math.abs(a.faultyShare.mean - b.faultyShare.mean) > Z * Math.hypot(a.faultyError, b.faultyError);
+/** One hand has no spread, so its area tells nothing. */
+function isAreaTold(a: HandsVerdict, b: HandsVerdict): boolean {
+  return Math.min(a.count, b.count) > 1 && Math.abs(a.faultyShare.mean - b.faultyShare.mean) > Z * Math.hypot(a.faultyError, b.faultyError);
 }
 
 function isChanceTold(a: HandsVerdict, b: HandsVerdict): boolean {

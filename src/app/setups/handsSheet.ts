@@ -7,8 +7,8 @@ import { state } from '../state.ts';
 import { chosenSetUps } from './besideSheet.ts';
 import { askPool, cancelPool, POOL, type PoolWorker } from './pool.ts';
 
-/** Hands that a worker sprays before it is asked again: a second or two, so that leaving off is quick. */
-const SHARE = 10;
+/** Hands that a worker sprays before it is asked again: two or three seconds, since each share lays the plan twice beforehand. */
+const SHARE = 25;
 
 /** One set-up's hands, as far as they are sprayed. */
 interface SprayedSetUp {

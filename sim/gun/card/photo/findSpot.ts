@@ -64,8 +64,8 @@ function connectedPlaces(film: Float64Array, least: number, blocks: Blocks): num
 
 function blotWarnings(blots: number): Warning[] {
   if (blots === 0) return [];
-  const what = blots === 1 ? 'a dark place beside the spot was' : `${blots} dark places beside the spot were`;
-  return [{ code: 'model-limit', text: `photograph: ${what} left out as blots; look whether one is part of the fan`, place: {} }];
+  const what = blots === 1 ? 'a dark place beside the spot was left out as a blot; look whether it is' : `${blots} dark places beside the spot were left out as blots; look whether one is`;
+  return [{ code: 'model-limit', text: `photograph: ${what} part of the fan`, place: {} }];
 }
 
 function edgeWarnings(film: Float64Array, isFilm: Uint8Array, { columns, rows }: Blocks, edges: BareEdges): Warning[] {
@@ -79,7 +79,7 @@ function edgeWarnings(film: Float64Array, isFilm: Uint8Array, { columns, rows }:
     if (besideX || besideY) atEdge = Math.max(atEdge, film[block] as number);
   }
   if (atEdge === 0) return [];
-  const text = `photograph: the spot reaches the edge of what is squared up with ${((100 * atEdge) / top).toFixed(0)} % of its darkest`;
+  const text = `photograph: the spot reaches the edge of what is squared up with ${((100 * atEdge) / top).toFixed(1)} % of its darkest`;
   if (atEdge > OFF_CARD_RATIO * top) {
     throw new CrosscoatError('geometry', `${text}, more than ${100 * OFF_CARD_RATIO} % (the fan is off the card, and its width cannot be known); spray on a larger card, or set the corners wider`);
   }

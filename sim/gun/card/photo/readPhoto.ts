@@ -14,9 +14,9 @@ import { strokeSpot } from './strokeSpot.ts';
 /** Assumed: shares of the spot that is full, and of the card that is specks, above which it is said. */
 const FULL_WORTH_SAYING = 0.01;
 const SPECKS_WORTH_SAYING = 0.005;
-/** Assumed: a fan of fewer cells across is read coarsely, and one of fewer places is no fan. */
-const LEAST_CELLS_ACROSS = 60;
-const FEWEST_PLACES = 20;
+/** Assumed: a fan of fewer cells across is read coarsely, and of fewer still shows no shape. */
+const COARSE_CELLS = 60;
+const FEWEST_CELLS = 20;
 
 /** How finely a card is read. */
 export interface PhotoOptions {
@@ -29,7 +29,7 @@ export interface PhotoOptions {
  * relative film, and the film summed across the spot. What comes out has no unit and no scale of its own: it shows the
  * fan's shape and width, not how thick its film is.
  *
- * @throws CrosscoatError `geometry` for a spot of fewer than 20 cells; what `checkPhoto`, `absorbance`, `flattenLight` and
+ * @throws CrosscoatError `geometry` for a spot less than 20 cells wide; what `checkPhoto`, `absorbance`, `flattenLight` and
  *   `findSpot` throw.
  */
 export function readPhoto(photo: CardPhoto, task: PhotoTask, { longerSideCells = LONGER_SIDE_CELLS }: PhotoOptions = {}): PhotoFan {
@@ -46,7 +46,7 @@ export function readPhoto(photo: CardPhoto, task: PhotoTask, { longerSideCells =
   const isSpot = byCell(found.isSpot);
   const isClean = byCell(found.isBlot.map((blot) => 1 - blot));
   const { spot, readings, doubts } = task.kind === 'burst' ? burstSpot(map, isSpot, isClean) : strokeSpot(map, isSpot, isClean, task.strokeAlong ?? 'x');
-  checkSize(readings.place_m.length);
+  checkSize(spot.width_m / map.cellSize_m);
   const fullFraction = shareFull(cells, byCell(found.isFilm));
   const said = [...doubts, ...darkDoubts(fullFraction, dark.top), ...grainDoubts(speckFraction), ...coarseDoubts(spot.width_m / map.cellSize_m)];
   const warnings: Warning[] = said.map((text) => ({ code: 'model-limit', text: `photograph: ${text}`, place: {} }));
@@ -59,9 +59,9 @@ function bareEdges({ kind, strokeAlong }: PhotoTask): BareEdges {
   return strokeAlong === 'y' ? 'beside-y' : 'beside-x';
 }
 
-function checkSize(places: number): void {
-  if (places >= FEWEST_PLACES) return;
-  throw new CrosscoatError('geometry', `photograph: the spot is ${places} cells wide on the squared card, fewer than ${FEWEST_PLACES} (too small to show a fan's shape); set the corners nearer round it, or take the picture from nearer`);
+function checkSize(cells: number): void {
+  if (cells >= FEWEST_CELLS) return;
+  throw new CrosscoatError('geometry', `photograph: the spot is ${cells.toFixed(0)} cells wide on the squared card, fewer than ${FEWEST_CELLS} (too small to show a fan's shape); set the corners nearer round it, or take the picture from nearer`);
 }
 
 function cellMarks(marked: Uint8Array, blockOfCell: Uint32Array): Uint8Array {
@@ -94,6 +94,6 @@ function grainDoubts(share: number): string[] {
 }
 
 function coarseDoubts(cells: number): string[] {
-  if (cells >= LEAST_CELLS_ACROSS) return [];
+  if (cells >= COARSE_CELLS) return [];
   return [`the fan is only ${cells.toFixed(0)} cells wide on the squared card; set the corners nearer round it`];
 }

@@ -13,7 +13,7 @@ export function FilmMapPicture({ map }: { readonly map: FilmMap }): JSX.Element 
 }
 
 /** RGBA bytes, row by row from the top; the colours run from no film to the most. */
-export function filmMapPixels({ film, columns, rows }: Pick<FilmMap, 'film' | 'columns' | 'rows'>): Uint8ClampedArray<ArrayBuffer> {
+function filmMapPixels({ film, columns, rows }: Pick<FilmMap, 'film' | 'columns' | 'rows'>): Uint8ClampedArray<ArrayBuffer> {
   const colours = colourTable('film');
   const most = film.reduce((high, value) => Math.max(high, value), 0);
   const pixels = new Uint8ClampedArray(columns * rows * 4);

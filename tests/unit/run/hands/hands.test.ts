@@ -78,7 +78,7 @@ describe('many hands', () => {
     expect(mapped).toBeCloseTo(area, 9);
   });
 
-  it.each([[0, 'count = 0'], [5001, 'count = 5001'], [NaN, 'count = NaN']])('refuse %d of them', (count, words) => {
+  it.each([[0, 'count = 0'], [5001, 'count = 5001'], [NaN, 'count = NaN'], [2.5, 'count = 2.5']])('refuse %d of them', (count, words) => {
     expect(() => sprayHands(setting, { hand: BEGINNER, count, seed: 1 })).toThrow(words);
   });
 });
@@ -91,6 +91,16 @@ describe('the order of set-ups', () => {
     const ranks = rankHands([with_(0.1, 0.01), with_(0.9, 0.2), with_(0, 0.3), with_(0, 0.1)]);
     expect(ranks.map(({ place }) => place)).toEqual([1, 0, 3, 2]);
     expect(ranks.map(({ rank }) => rank)).toEqual([1, 2, 3, 4]);
+  });
+
+  it('does not hang on the order in which they were given, where a meets b and b meets c but not a c', () => {
+    const three = [with_(0.5, 0.03), with_(0.4, 0.02), with_(0.3, 0.01)];
+    const orders = [[0, 1, 2], [0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]];
+    for (const order of orders) {
+      const ranks = rankHands(order.map((which) => three[which]!));
+      expect(ranks.map(({ place }) => order[place])).toEqual([1, 0, 2]);
+      expect(ranks.map(({ rank }) => rank)).toEqual([1, 2, 3]);
+    }
   });
 
   it('shares a rank where neither is told', () => {
