@@ -123,6 +123,6 @@ function checkSolids({ target, mix, coat, setUp }: CoatSetting): void {
   throw new CrosscoatError(
     'range',
     `fit: ${Math.round(target.thickness_m / UM)} µm dry in one coat needs ${Math.round(wet_m / UM)} µm wet with ${coat.mix === undefined ? 'the set-up’s' : `mix "${mix.id}"’s`} ${solids} % of solids, ` +
-      `more than the ${MOST_WET_M / UM} µm that a coat may have; wish for less film, more coats, or a mix with more solids`,
+      `more than the ${Math.round(MOST_WET_M / UM)} µm that a coat may have; wish for less film, more coats, or a mix with more solids`,
   );
 }

@@ -10,7 +10,7 @@ export function CompareTable({ comparison }: { readonly comparison: ReportedComp
   return (
     <section aria-labelledby="compare-head">
       <h2 id="compare-head">Figures</h2>
-      <div class="scroll-box">
+      <div class="scroll-box" tabIndex={0} role="region" aria-label="Figures of every set-up">
         <table class="setups-table compare-table">
           <thead><tr><td />{sides.map(({ side }) => <th key={side.setUp.id} scope="col">{side.setUp.name}</th>)}</tr></thead>
           <tbody>

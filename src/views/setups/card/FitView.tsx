@@ -40,7 +40,7 @@ export function FitView({ reply, choice }: FitViewProps): JSX.Element {
         hint={tieWords(best?.family, tied)}
         choose={chooseFamily}
       />
-      <div class="scroll-box">
+      <div class="scroll-box" tabIndex={0} role="region" aria-label="Numbers of the fit">
         <table class="setups-table">
           <caption>{FAMILY_WORDS[chosen.family]}, with 95 % intervals</caption>
           <thead><tr><th scope="col">Number</th><th scope="col">Fitted</th><th scope="col">95 % interval</th></tr></thead>
@@ -53,7 +53,7 @@ export function FitView({ reply, choice }: FitViewProps): JSX.Element {
       </div>
       <details class="more">
         <summary>Families that were tried</summary>
-        <div class="scroll-box">
+        <div class="scroll-box" tabIndex={0} role="region" aria-label="Families that were tried">
           <table class="setups-table">
             <caption>Best first, by AICc: the lower, the better, and each free number has its price</caption>
             <thead><tr><th scope="col">Family</th><th scope="col">AICc</th><th scope="col">Behind</th><th scope="col">Weight</th><th scope="col">Left over{unit === '' ? '' : `, ${unit}`}</th></tr></thead>

@@ -30,7 +30,7 @@ function Changes({ asked, proved }: { readonly asked: SetUpSpec; readonly proved
   if (rows.length === 0) return <p>Nothing that the set-up states is measured yet.</p>;
   return (
     <>
-      <div class="scroll-box">
+      <div class="scroll-box" tabIndex={0} role="region" aria-label="Numbers that the card changes">
         <table class="setups-table">
           <caption>{asked.name}, with half of each 95 % interval</caption>
           <thead><tr><th scope="col">Number</th><th scope="col">Stated</th><th scope="col">By the card</th><th scope="col">Within</th></tr></thead>

@@ -62,7 +62,7 @@ function HandsResult({ result }: { readonly result: ReportedHandsTable }): JSX.E
     <section aria-labelledby="hands-head">
       <h2 id="hands-head">What they forgive</h2>
       <p>{handsHead(result)}</p>
-      <div class="scroll-box">
+      <div class="scroll-box" tabIndex={0} role="region" aria-label="Chances by set-up">
         <table class="setups-table">
           <thead><tr>{head?.map((text, i) => (i === 0 ? <td key={text} /> : <th key={text} scope="col">{text}</th>))}</tr></thead>
           <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row">{capitalised(name ?? '')}</th>{cells.map((text, i) => <td key={result.rows[i]?.setUp.id}>{text}</td>)}</tr>)}</tbody>
