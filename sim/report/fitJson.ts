@@ -1,8 +1,9 @@
+import type { PointFilm } from '../verdict/workingWindow.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { FIT_LIMITS, fitSentence, obstacleWords, proposalSentences, relaxationWords } from './fitText.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import { RESULT_VERSION } from './reportJson.ts';
-import type { ReportedFit, ReportedHandRoom, ReportedLaidChoice, ReportedPointFilm, ReportedProposal } from './reportedFit.ts';
+import type { ReportedFit, ReportedHandRoom, ReportedLaidChoice, ReportedProposal } from './reportedFit.ts';
 import type { UnitSystem } from './units.ts';
 
 const UM = 1e-6;
@@ -73,7 +74,7 @@ function proposalJson(fit: Pick<ReportedFit, 'coatCount' | 'target'>, proposal: 
   };
 }
 
-function filmJson(film: ReportedPointFilm): JsonValue {
+function filmJson(film: PointFilm): JsonValue {
   return {
     wet_um: jsonNumber(film.wetMean_m, UM),
     dry_um: jsonNumber(film.dryMean_m, UM),

@@ -3,32 +3,17 @@ import type { PlanSpec } from '../job/schema.ts';
 import type { LifeFigures } from '../verdict/lifeVerdict.ts';
 import type { Target } from '../verdict/target.ts';
 import type { FaultKind, FilmFigures } from '../verdict/verdict.ts';
-
-/** The faults that bound a working window. */
-export type ReportedWindowFault = 'thin-lap' | 'heavy-spot' | 'run' | 'dry-spray' | 'orange-peel' | 'blush';
-
-/** What a report reads of a predicted film. */
-export interface ReportedPointFilm {
-  readonly wetMean_m: number;
-  readonly dryMean_m: number;
-  readonly cv: number;
-  readonly dryFraction: number;
-  readonly run_m: number;
-  readonly peel_m: number;
-  readonly blushMargin_K: number;
-  readonly slack: Readonly<Record<ReportedWindowFault, number>>;
-  readonly distanceInRange: boolean;
-}
+import type { PointFilm, WindowFault } from '../verdict/workingWindow.ts';
 
 /** What stands in the way of a wish. */
-export type ReportedFitLimit = ReportedWindowFault | 'speed' | 'time' | 'liquid' | 'over-thick';
+export type ReportedFitLimit = WindowFault | 'speed' | 'time' | 'liquid' | 'over-thick';
 
 /** How far a hand may be off one way. */
 export interface ReportedHandRoom {
   readonly axis: 'distance' | 'speed';
   readonly way: 'less' | 'more';
   readonly by: number;
-  readonly fault: ReportedWindowFault | 'distance-range' | null;
+  readonly fault: WindowFault | 'distance-range' | null;
 }
 
 /** A proposal laid on its panel. */
@@ -54,14 +39,14 @@ export interface ReportedProposal {
   readonly statedFluidRate_m3_s: number;
   readonly statedThinnerRatio: number;
   readonly plan: PlanSpec;
-  readonly film: ReportedPointFilm;
+  readonly film: PointFilm;
   readonly wetInAll_m: number;
   readonly dryInAll_m: number;
   readonly weightInAll_kg_m2: number;
   readonly travel: { readonly strokes: number; readonly passes: number; readonly time_s: number; readonly sprayed_m3: number; readonly lost_m3: number };
-  readonly rooms: Readonly<Record<ReportedWindowFault, number>>;
+  readonly rooms: Readonly<Record<WindowFault, number>>;
   readonly hand: readonly ReportedHandRoom[];
-  readonly nearest: ReportedWindowFault;
+  readonly nearest: WindowFault;
   readonly margin: number;
   readonly differs: readonly ('set-up' | 'mix' | 'passes' | 'fluid' | 'thinner' | 'distance')[];
   /** Missing where the proposal was not laid. */
@@ -89,18 +74,4 @@ export interface ReportedFit {
   readonly obstacles: readonly { readonly limit: ReportedFitLimit; readonly missedBy: number; readonly heldWet_m: number | null }[];
   readonly relaxations: readonly { readonly relaxed: ReportedRelaxed; readonly meets: boolean; readonly margin: number; readonly proposal: ReportedProposal }[];
   readonly leftOut: readonly string[];
-}
-
-/** What a step of each axis changes. */
-export interface ReportedSensitivities {
-  readonly before: ReportedPointFilm;
-  readonly steps: readonly {
-    readonly axis: 'distance' | 'speed' | 'overlap' | 'fluid' | 'thinner' | 'temperature' | 'humidity';
-    /** SI, with its sign, and where the axis stands then. */
-    readonly by: number;
-    readonly value: number;
-    readonly after: ReportedPointFilm;
-    /** Mean film after over before. */
-    readonly filmRatio: number;
-  }[];
 }

@@ -1,7 +1,5 @@
-import type { ReportedPointFilm, ReportedSensitivities } from './reportedFit.ts';
+import type { PointFilm, Sensitivities, Sensitivity } from '../verdict/workingWindow.ts';
 import { roundedText, shown, shownPercent, shownTemperatureStep, type UnitSystem } from './units.ts';
-
-type Step = ReportedSensitivities['steps'][number];
 
 /** Changes that are told: less is not felt, seen or measured. Assumed. */
 const TOLD_FILM = 0.005;
@@ -11,12 +9,12 @@ const TOLD_RIPPLE_M = 0.05e-6;
 const TOLD_STEP_K = 0.05;
 
 /** What one step of each axis changes, a sentence each: `25 mm farther: 11 % less film, dry share up from 2 % to 6 %.` */
-export function sensitivityWords({ before, steps }: ReportedSensitivities, system: UnitSystem): string[] {
+export function sensitivityWords({ before, steps }: Pick<Sensitivities, 'before' | 'steps'>, system: UnitSystem): string[] {
   return steps.map((step) => `${stepWords(step, system)}: ${changeWords(before, step, system)}.`);
 }
 
 /** The step itself: `25 mm farther`, `10 % slower`, `3 °C warmer`. */
-function stepWords({ axis, by, value }: Step, system: UnitSystem): string {
+function stepWords({ axis, by, value }: Sensitivity, system: UnitSystem): string {
   const share = () => shownPercent(Math.abs(by) / (value - by));
   const more = by > 0;
   switch (axis) {
@@ -37,7 +35,7 @@ function stepWords({ axis, by, value }: Step, system: UnitSystem): string {
   }
 }
 
-function changeWords(before: ReportedPointFilm, { after, filmRatio }: Step, system: UnitSystem): string {
+function changeWords(before: PointFilm, { after, filmRatio }: Sensitivity, system: UnitSystem): string {
   const changes = [
     Math.abs(filmRatio - 1) < TOLD_FILM ? '' : `${shownPercent(Math.abs(filmRatio - 1))} ${filmRatio < 1 ? 'less' : 'more'} film`,
     moved('dry share', before.dryFraction, after.dryFraction, TOLD_SHARE, shownPercent),

@@ -6,7 +6,7 @@ import type { FitFamily, FitIntervals, Interval } from './fanFit.ts';
 import { CENTRE, FOG, IMBALANCE, LOG_HALF, modelFilm, modelSlopes, SHAPE, type FitModel } from './fitModel.ts';
 import { fitFamily, type FamilyFit } from './fitFamily.ts';
 import { leastSquares } from './fitLeastSquares.ts';
-import { quantile } from './quantile.ts';
+import { quantile } from '../../base/quantile.ts';
 import { studentQuantile } from './studentQuantile.ts';
 
 /** Sets of readings made up to see how a fit scatters. With 199 the 95 % ends lie near the 4th from each end. */

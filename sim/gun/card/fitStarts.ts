@@ -1,5 +1,5 @@
 import { FOG, type FitModel } from './fitModel.ts';
-import { quantile } from './quantile.ts';
+import { quantile } from '../../base/quantile.ts';
 
 /** Assumed: bare card is looked for among this share of the readings, the lowest; with a fan read to its very edges it is little. */
 const LOWEST_SHARE = 0.1;

@@ -1,5 +1,6 @@
 import { assertThat } from '../../base/errors.ts';
 import { proportion } from '../../base/proportion.ts';
+import { quantile } from '../../base/quantile.ts';
 import type { HandsRank, HandsSpread, HandsVerdict } from '../../verdict/handsVerdict.ts';
 import { HAND_FAULTS, type HandFault, type HandsTally } from './handsTally.ts';
 
@@ -27,19 +28,12 @@ export function judgeHands({ outcomes, panel_m2, judged, grid, faulty, byKind }:
   };
 }
 
-/** Mean, deviation (n - 1) and the 5 % and 95 % quantiles, linear between ranks. */
+/** Mean, deviation (n - 1) and the 5 % and 95 % quantiles. */
 function spreadOf(values: readonly number[]): HandsSpread {
   const sorted = [...values].sort((a, b) => a - b);
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
   const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   return { mean, deviation: values.length > 1 ? Math.sqrt(squares / (values.length - 1)) : 0, low: quantile(sorted, 0.05), high: quantile(sorted, 0.95) };
-}
-
-function quantile(sorted: readonly number[], share: number): number {
-  const place = share * (sorted.length - 1);
-  const low = Math.floor(place);
-  const from = sorted[low] as number;
-  return from + (place - low) * ((sorted[Math.min(sorted.length - 1, low + 1)] as number) - from);
 }
 
 function worstPlace(faulty: Uint16Array, byKind: HandsTally['byKind'], { columns, cellSize_m }: HandsTally['grid'], count: number): HandsVerdict['worst'] {

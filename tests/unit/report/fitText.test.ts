@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fitJson } from '../../../sim/report/fitJson.ts';
 import { fitText, obstacleWords } from '../../../sim/report/fitText.ts';
-import type { ReportedFit, ReportedPointFilm, ReportedProposal } from '../../../sim/report/reportedFit.ts';
+import type { ReportedFit, ReportedProposal } from '../../../sim/report/reportedFit.ts';
+import type { PointFilm } from '../../../sim/verdict/workingWindow.ts';
 import { sensitivityWords } from '../../../sim/report/sensitivityWords.ts';
 import { workOut } from '../../../sim/run/fit/workOut.ts';
 import { fitJob } from '../run/fit/fitJob.ts';
@@ -65,9 +66,12 @@ describe('fitJson', () => {
 });
 
 describe('sensitivityWords', () => {
-  const before: ReportedPointFilm = {
+  const before: PointFilm = {
     wetMean_m: 50 * UM,
     dryMean_m: 7.5 * UM,
+    least_m: 48 * UM,
+    most_m: 52 * UM,
+    landedFraction: 0.6,
     cv: 0,
     dryFraction: 0.02,
     run_m: 0,
@@ -76,7 +80,7 @@ describe('sensitivityWords', () => {
     slack: { 'thin-lap': 0, 'heavy-spot': 0, run: 0, 'dry-spray': 0, 'orange-peel': 0, blush: 0 },
     distanceInRange: true,
   };
-  const step = (axis: 'distance' | 'speed' | 'temperature' | 'humidity' | 'thinner', by: number, value: number, after: Partial<ReportedPointFilm>, filmRatio = 1) => ({ axis, by, value, after: { ...before, ...after }, filmRatio });
+  const step = (axis: 'distance' | 'speed' | 'temperature' | 'humidity' | 'thinner', by: number, value: number, after: Partial<PointFilm>, filmRatio = 1) => ({ axis, by, value, after: { ...before, ...after }, filmRatio });
   const words = (one: ReturnType<typeof step>, system: 'metric' | 'us' = 'metric') => sensitivityWords({ before, steps: [one] }, system)[0];
 
   it('tells a step and what it changes', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../../../sim/base/noise.ts';
 import { fitFan } from '../../../../sim/gun/card/fitFan.ts';
 import { fitIntervals } from '../../../../sim/gun/card/fitIntervals.ts';
-import { quantile } from '../../../../sim/gun/card/quantile.ts';
+import { quantile } from '../../../../sim/base/quantile.ts';
 import { betaProfile, FAN, PROFILES, readCard } from '../../../helpers/fanCards.ts';
 
 const card = (noise: number, count = 41) => readCard({ ...FAN, profile: betaProfile(2.7), imbalance: 0.2 }, count, noise, seededRandom(2));
