@@ -1,3 +1,6 @@
+/** Standard deviations in half of a 95 % interval, normal distribution. */
+export const SIGMAS_95 = 1.959963984540054;
+
 /** Lanczos coefficients for g = 7, n = 9 (P. Godfrey 2001, "A note on the computation of the convergent Lanczos complex Gamma approximation"). From memory; the tests hold the result to published values. */
 const LANCZOS_G = 7;
 const LANCZOS = [

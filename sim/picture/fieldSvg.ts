@@ -11,7 +11,7 @@ const STEPS = 32;
 const LEAST_COVER = 0.5;
 
 /** The classes of a field's cells, put together to at most `MOST_CELLS` along the longer side; a cell as its middle one. */
-export interface FieldCells {
+interface FieldCells {
   readonly columns: number;
   readonly rows: number;
   readonly classes: Int16Array;
@@ -42,7 +42,7 @@ function fieldCells(field: Field, { cover }: PanelGrid): FieldCells {
 }
 
 /** `#rrggbb` of an entry of a colour table. */
-export function colourText(colours: Uint8Array, index: number): string {
+function colourText(colours: Uint8Array, index: number): string {
   const at = 4 * Math.min(COLOUR_COUNT - 1, Math.max(0, index));
   return `#${[0, 1, 2].map((channel) => (colours[at + channel] as number).toString(16).padStart(2, '0')).join('')}`;
 }

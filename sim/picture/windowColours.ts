@@ -1,8 +1,5 @@
 import type { WindowFault } from '../verdict/workingWindow.ts';
 
-/** Faults that bound a window in the order of a map's codes: code 0 is inside, 1 + place here a fault. */
-export const CODED_FAULTS: readonly WindowFault[] = ['thin-lap', 'heavy-spot', 'run', 'dry-spray', 'orange-peel', 'blush'];
-
 /**
  * Pale grounds of a window's regions, `#rrggbb`, under ink hatching that tells them apart without colour: thin is
  * purple and heavy orange as on a film against its target; the others lie between, at one lightness.

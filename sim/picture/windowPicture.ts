@@ -1,7 +1,7 @@
 import { checkRange } from '../base/check.ts';
-import type { WindowMap, WindowPlace } from '../verdict/workingWindow.ts';
+import type { WindowFault, WindowMap, WindowPlace } from '../verdict/workingWindow.ts';
 import { isHatched } from './hatch.ts';
-import { CODED_FAULTS, INSIDE_COLOUR, UNMEASURED_SHARE, WINDOW_COLOURS } from './windowColours.ts';
+import { INSIDE_COLOUR, UNMEASURED_SHARE, WINDOW_COLOURS } from './windowColours.ts';
 
 /** A window's map as RGBA bytes, row by row from the top: x to the right, y up, without words. */
 export interface WindowPixels {
@@ -45,15 +45,15 @@ export function windowPicture(map: WindowMap, options: WindowPictureOptions): Wi
 
 type Colour = readonly [number, number, number];
 
-function pointColour({ codes, inRange }: WindowMap, at: number, x: number, y: number): Colour {
-  const fault = CODED_FAULTS[(codes[at] as number) - 1];
+function pointColour({ faults, codes, inRange }: WindowMap, at: number, x: number, y: number): Colour {
+  const fault = faults[(codes[at] as number) - 1];
   const ground = fault === undefined ? INSIDE : (GROUNDS.get(fault) as Colour);
   const colour = fault !== undefined && isHatched(fault, x, y) ? INK : ground;
   return inRange[at] === 1 ? colour : (colour.map((channel, i) => channel + UNMEASURED_SHARE * ((INK[i] as number) - channel)) as unknown as Colour);
 }
 
 const INSIDE = colourOf(INSIDE_COLOUR);
-const GROUNDS = new Map(CODED_FAULTS.map((fault) => [fault, colourOf(WINDOW_COLOURS[fault])]));
+const GROUNDS = new Map(Object.entries(WINDOW_COLOURS).map(([fault, colour]) => [fault as WindowFault, colourOf(colour)]));
 
 function colourOf(hex: string): Colour {
   return [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)) as unknown as Colour;

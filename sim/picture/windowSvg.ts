@@ -1,8 +1,8 @@
 import { scaleLinear } from 'd3-scale';
-import type { WindowMap, WindowPlace, WindowSide } from '../verdict/workingWindow.ts';
+import type { WindowFault, WindowMap, WindowPlace, WindowSide } from '../verdict/workingWindow.ts';
 import { classedPaths } from './classedSvg.ts';
 import { isHatched } from './hatch.ts';
-import { CODED_FAULTS, INSIDE_COLOUR, UNMEASURED_SHARE, WINDOW_COLOURS } from './windowColours.ts';
+import { INSIDE_COLOUR, UNMEASURED_SHARE, WINDOW_COLOURS } from './windowColours.ts';
 
 /** One axis as the reader has it: its name with the unit, and an SI value as a number in that unit. */
 export interface ShownAxis {
@@ -42,12 +42,12 @@ const PIXEL = 0.3;
  */
 export function windowSvg({ map, x, y, best, stated, id }: WindowDrawing): string {
   const { width, height } = WINDOW_SIDE;
-  const fills = [INSIDE_COLOUR, ...CODED_FAULTS.map((fault) => `url(#${id}-${fault})`)];
+  const fills = [INSIDE_COLOUR, ...map.faults.map((fault) => `url(#${id}-${fault})`)];
   const scaled = `transform="translate(${LEFT},${TOP}) scale(${round(SIDE / map.x.count)},${round(SIDE / map.y.count)})"`;
   const veil = classedPaths({ columns: map.x.count, rows: map.y.count, classes: Int16Array.from(map.inRange, (is) => (is === 1 ? -1 : 0)), fills: ['#181818'] });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" role="img">`,
-    `<defs>${CODED_FAULTS.map((fault) => patternOf(id, fault, map)).join('')}</defs>`,
+    `<defs>${map.faults.map((fault) => patternOf(id, fault, map)).join('')}</defs>`,
     `<g ${scaled}>${classedPaths({ columns: map.x.count, rows: map.y.count, classes: Int16Array.from(map.codes), fills })}<g opacity="${UNMEASURED_SHARE}">${veil}</g></g>`,
     `<rect x="${LEFT}" y="${TOP}" width="${SIDE}" height="${SIDE}" fill="none" stroke="currentColor" stroke-width="0.5"/>`,
     `<g font-family="sans-serif" font-size="${TEXT}" fill="currentColor">${acrossRuler(map.x, x)}${upRuler(map.y, y)}</g>`,
@@ -58,7 +58,7 @@ export function windowSvg({ map, x, y, best, stated, id }: WindowDrawing): strin
 }
 
 /** A hatching of 8 × 8 pixels from the rule that hatches every map, undone of the points' own scale. */
-function patternOf(id: string, fault: (typeof CODED_FAULTS)[number], map: WindowMap): string {
+function patternOf(id: string, fault: WindowFault, map: WindowMap): string {
   const sx = (PIXEL * map.x.count) / SIDE;
   const sy = (PIXEL * map.y.count) / SIDE;
   let ink = '';

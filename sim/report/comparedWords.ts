@@ -2,7 +2,7 @@ import type { ComparedFigure, ComparedName } from './reportedComparison.ts';
 import { roundedText, shownTime, shownUnit, type Quantity, type ShownUnit, type UnitSystem } from './units.ts';
 
 /** What a compared figure is shown as. */
-type ShownAs = Exclude<Quantity, 'viscosity' | 'length' | 'area'> | 'percent' | 'time' | 'count' | 'weight';
+type ShownAs = Exclude<Quantity, 'viscosity' | 'length' | 'area'> | 'percent' | 'time' | 'count';
 
 /** A compared figure in words, and its name and unit in JSON. */
 export interface ComparedWords {
@@ -47,9 +47,6 @@ export const COMPARED_WORDS: Readonly<Record<ComparedName, ComparedWords>> = {
   solvent_kg: { title: 'the same by weight', shownAs: 'weight', key: 'solventWeight', unit: 'g', size: 1e-3 },
 };
 
-/** Avoirdupois, exact. */
-const KILOGRAMS_PER_OUNCE = 0.028349523125;
-
 /** An interval is not known better than to two figures. */
 const INTERVAL_FIGURES = 2;
 
@@ -69,12 +66,11 @@ function unitOf(shownAs: Exclude<ShownAs, 'time'>, system: UnitSystem): ShownUni
       return { name: '%', size: 0.01 };
     case 'count':
       return { name: '', size: 1 };
-    case 'weight':
-      return system === 'us' ? { name: 'oz', size: KILOGRAMS_PER_OUNCE } : { name: 'g', size: 1e-3 };
     case 'film':
     case 'volume':
     case 'speed':
     case 'temperature-step':
+    case 'weight':
     case 'areal-weight':
       return shownUnit(shownAs, system);
   }

@@ -4,7 +4,7 @@ import { CELSIUS_0_K, CUBIC_METRES_PER_US_FLUID_OUNCE, METRES_PER_FOOT, METRES_P
 export type UnitSystem = 'metric' | 'us';
 
 /** What a number measures, which fixes its unit in each system. */
-export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed' | 'temperature-step' | 'viscosity' | 'areal-weight';
+export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed' | 'temperature-step' | 'viscosity' | 'weight' | 'areal-weight';
 
 /** A unit as shown: its name, and one of it in SI. */
 export interface ShownUnit {
@@ -24,6 +24,7 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     speed: { name: 'm/s', size: 1 },
     'temperature-step': { name: '°C', size: 1 },
     viscosity: { name: 'mPa s', size: 1e-3 },
+    weight: { name: 'g', size: 1e-3 },
     'areal-weight': { name: 'g/m²', size: 1e-3 },
   },
   us: {
@@ -34,6 +35,7 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     speed: { name: 'ft/min', size: METRES_PER_FOOT / 60 },
     'temperature-step': { name: '°F', size: 5 / 9 },
     viscosity: { name: 'mPa s', size: 1e-3 },
+    weight: { name: 'oz', size: KILOGRAMS_PER_OUNCE },
     'areal-weight': { name: 'oz/yd²', size: KILOGRAMS_PER_OUNCE / (3 * METRES_PER_FOOT) ** 2 },
   },
 };

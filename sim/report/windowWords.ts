@@ -1,3 +1,4 @@
+import { CELSIUS_0_K } from '../base/units.ts';
 import type { SprayPoint, WindowAxis, WindowFault } from '../verdict/workingWindow.ts';
 import { roundedText, shown, shownFluidRate, shownPercent, shownTemperature, shownTemperatureStep, shownUnit, type UnitSystem } from './units.ts';
 import { FAULT_WORDS } from './words.ts';
@@ -21,7 +22,7 @@ export const AXIS_WORDS: Readonly<Record<WindowAxis, AxisWords>> = {
   overlap: { title: 'overlap', less: 'less overlap', more: 'more overlap', key: 'overlap_percent', size: 0.01, zero: 0 },
   fluid: { title: 'fluid rate', less: 'less fluid', more: 'more fluid', key: 'fluidRate_mL_min', size: 1e-6 / 60, zero: 0 },
   thinner: { title: 'thinner to one of finish', less: 'less thinner', more: 'more thinner', key: 'thinnerPerFinish', size: 1, zero: 0 },
-  temperature: { title: 'air temperature', less: 'colder', more: 'warmer', key: 'temperature_C', size: 1, zero: -273.15 },
+  temperature: { title: 'air temperature', less: 'colder', more: 'warmer', key: 'temperature_C', size: 1, zero: -CELSIUS_0_K },
   humidity: { title: 'relative humidity', less: 'drier air', more: 'damper air', key: 'humidity_percent', size: 0.01, zero: 0 },
 };
 
@@ -94,6 +95,6 @@ function axisUnit(axis: WindowAxis, system: UnitSystem): readonly [unit: string,
     case 'thinner':
       return ['', 1, 0];
     case 'temperature':
-      return system === 'us' ? ['°F', 5 / 9, -459.67 * (5 / 9)] : ['°C', 1, -273.15];
+      return system === 'us' ? ['°F', 5 / 9, 32 * (5 / 9) - CELSIUS_0_K] : ['°C', 1, -CELSIUS_0_K];
   }
 }

@@ -42,8 +42,8 @@ export interface CoatLife {
   readonly peel_m: Float32Array;
 }
 
-/** A coat that has not set after three hours is a fault of the question, s. */
-const LONGEST_WATCH_S = 3 * 3600;
+/** A coat that has not set after three hours is a fault of the question, s: its film is left. */
+export const LONGEST_WATCH_S = 3 * 3600;
 /** The film is asked whether it has set this often, as a share of the time gone by, and at least every so many seconds. */
 const ASK_SHARE = 0.1;
 const ASK_S = 20;

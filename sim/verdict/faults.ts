@@ -9,7 +9,7 @@ export interface CausedZone {
 }
 
 /** A film that is colder than the dew point by this counts as wholly at fault, K. Assumed: blush is then plain to see. */
-const BLUSH_SCALE_K = 5;
+export const BLUSH_SCALE_K = 5;
 
 /** Causes that lie with the plan or the gun and so with no stroke in particular. */
 const GENERAL: ReadonlySet<CauseKind> = new Set([

@@ -18,7 +18,18 @@ export interface SprayPoint {
 export type WindowAxis = 'distance' | 'speed' | 'overlap' | 'fluid' | 'thinner' | 'temperature' | 'humidity';
 
 /** The faults that bound a window. */
-export type WindowFault = Extract<FaultKind, 'thin-lap' | 'heavy-spot' | 'run' | 'dry-spray' | 'orange-peel' | 'blush'>;
+export const WINDOW_FAULTS = ['thin-lap', 'heavy-spot', 'run', 'dry-spray', 'orange-peel', 'blush'] as const satisfies readonly FaultKind[];
+export type WindowFault = (typeof WINDOW_FAULTS)[number];
+
+/** The fault at a point of a window's map; null where nothing is at fault. */
+export function faultAt({ faults, codes }: Pick<WindowMap, 'faults' | 'codes'>, at: number): WindowFault | null {
+  return faults[(codes[at] as number) - 1] ?? null;
+}
+
+/** The faults that a window's map shows somewhere, in the order of its codes. */
+export function faultsOn({ faults, codes }: Pick<WindowMap, 'faults' | 'codes'>): WindowFault[] {
+  return faults.filter((_, i) => codes.includes(i + 1));
+}
 
 /** What is predicted of the middle of a large panel. */
 export interface PointFilm {
@@ -64,7 +75,8 @@ export interface WindowPlane {
 export interface WindowMap extends WindowPlane {
   /** The point that the plane goes through. */
   readonly through: SprayPoint;
-  /** 0 where nothing is at fault, else 1 + place in `WINDOW_FAULTS` of the fault farthest past its limit. */
+  readonly faults: readonly WindowFault[];
+  /** 0 where nothing is at fault, else 1 + place in `faults` of the fault farthest past its limit. */
   readonly codes: Uint8Array;
   /** `PointFilm.slack` of each fault. */
   readonly slack: Readonly<Record<WindowFault, Float32Array>>;

@@ -3,7 +3,7 @@ import type { Film } from '../film/film.ts';
 import type { PanelGrid } from '../panel/panelGrid.ts';
 import { DRY_KINDS, dryCodes, FILM_KINDS, filmCodes } from './classes.ts';
 import { isLack, judgedFilm, limitOf, marginOf } from './judged.ts';
-import { connectedRegions, joinNearRegions } from './regions.ts';
+import { connectedRegions, joinNearRegions } from '../base/regions.ts';
 import type { Target } from './target.ts';
 import type { FaultKind, Zone } from './verdict.ts';
 

@@ -1,5 +1,5 @@
 import { batch, effect } from '@preact/signals';
-import { Stale, WorkerLost, type WorkerClient } from '../worker/client.ts';
+import { isDropped, type WorkerClient } from '../worker/client.ts';
 import type { CoatRequest, MomentReply } from '../worker/protocol.ts';
 import { latestOnly } from './latest.ts';
 import { problemOf } from './problem.ts';
@@ -15,7 +15,7 @@ export function followLife(layer: WorkerClient, request: () => CoatRequest, give
   const isWanted = (version: number): boolean => state.inTime.peek() && state.film.peek()?.version === version;
 
   const tell = (version: number, thrown: unknown): void => {
-    if (thrown instanceof Stale || thrown instanceof WorkerLost || !isWanted(version)) return;
+    if (isDropped(thrown) || !isWanted(version)) return;
     batch(() => {
       state.timePlaying.value = false;
       state.inTime.value = false;

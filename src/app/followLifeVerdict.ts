@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals';
-import { Stale, WorkerLost, type WorkerClient } from '../worker/client.ts';
+import { isDropped, type WorkerClient } from '../worker/client.ts';
 import type { CoatRequest } from '../worker/protocol.ts';
 import { latestOnly } from './latest.ts';
 import { problemOf } from './problem.ts';
@@ -22,7 +22,7 @@ export function followLifeVerdict(judge: WorkerClient, request: () => CoatReques
         if (isWanted(asked.version)) state.lifeVerdict.value = reply;
       }
     } catch (thrown) {
-      if (thrown instanceof Stale || thrown instanceof WorkerLost || !isWanted(asked.version)) return;
+      if (isDropped(thrown) || !isWanted(asked.version)) return;
       state.notice.value = problemOf("The faults of this film's life could not be judged; the film as laid is right", thrown);
     }
   });

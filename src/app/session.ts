@@ -1,6 +1,6 @@
 import { batch, computed, effect } from '@preact/signals';
 import type { Job, PanelSpec } from '../../sim/index.ts';
-import { Stale, WorkerLost, type WorkerClient } from '../worker/client.ts';
+import { isDropped, type WorkerClient } from '../worker/client.ts';
 import type { CoatRequest, ExportKind, RecordingFacts } from '../worker/protocol.ts';
 import { coat } from './document.ts';
 import { followLife } from './followLife.ts';
@@ -65,7 +65,7 @@ export function startSession(layer: WorkerClient, judge: WorkerClient): Session 
   };
 
   const tellUnlessPassed = (asked: number, thrown: unknown): void => {
-    if (thrown instanceof Stale || thrown instanceof WorkerLost || asked !== version) return;
+    if (isDropped(thrown) || asked !== version) return;
     // An edit keeps the coat's last good film in view; another coat's film would pass for this one's.
     if (state.film.peek()?.setting.coat.id !== coat.peek().id) forgetFilm();
     state.working.value = false;

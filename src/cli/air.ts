@@ -1,10 +1,11 @@
 import {
-  airAnswer, airJson, airText, changedMixSpec, CrosscoatError, makeAir, makeMix, parseQuantity, solventById, USUAL_AIR,
-  USUAL_RETARDER, type AirSpec, type MixSpec, type QuantityName, type RetardedMix, type UnitSystem,
+  airAnswer, airJson, airText, changedMixSpec, CrosscoatError, makeAir, makeMix, solventById, USUAL_AIR,
+  USUAL_RETARDER, type AirSpec, type MixSpec, type RetardedMix, type UnitSystem,
 } from '../../sim/index.ts';
 import { statedMix } from './chosenMix.ts';
 import { EXIT } from './exitCodes.ts';
 import type { Io } from './io.ts';
+import { quantityOf } from './optionValues.ts';
 
 /** Options of `crosscoat air` as commander gives them. */
 export interface AirOptions {
@@ -39,27 +40,18 @@ export async function air(io: Io, options: AirOptions): Promise<number> {
 
 function statedAir({ temp, rh, altitude, speed }: AirOptions): AirSpec {
   return {
-    temperature_C: tidy(quantity('--temp', temp, 'temperature', '°C', '21C or 70F') - CELSIUS_0_K),
+    temperature_C: tidy(quantityOf('--temp', temp, ['temperature', '°C', '21C or 70F']) - CELSIUS_0_K),
     humidity_percent: statedHumidity_percent(rh),
-    altitude_m: altitude === undefined ? USUAL_AIR.altitude_m : quantity('--altitude', altitude, 'length', 'm', '300m or 1000ft'),
-    speed_m_s: speed === undefined ? USUAL_AIR.speed_m_s : quantity('--speed', speed, 'speed', 'm/s', '0.5m/s or 100ft/min'),
+    altitude_m: altitude === undefined ? USUAL_AIR.altitude_m : quantityOf('--altitude', altitude, ['length', 'm', '300m or 1000ft']),
+    speed_m_s: speed === undefined ? USUAL_AIR.speed_m_s : quantityOf('--speed', speed, ['speed', 'm/s', '0.5m/s or 100ft/min']),
     ceiling_C: USUAL_AIR.ceiling_C,
   };
 }
 
 function statedHumidity_percent(text: string): number {
-  const percent = tidy(quantity('--rh', text, 'ratio', '%', '65%') * 100);
+  const percent = tidy(quantityOf('--rh', text, ['ratio', '%', '65%']) * 100);
   if (percent === 0 || percent > 1 || text.includes('%')) return percent;
   throw new CrosscoatError('unit', `--rh = "${text}" may mean ${percent} % or ${tidy(percent * 100)} %; write the % sign`);
-}
-
-function quantity(option: string, text: string, name: QuantityName, unit: string, example: string): number {
-  try {
-    return parseQuantity(text, name, unit);
-  } catch (error) {
-    if (!(error instanceof CrosscoatError)) throw error;
-    throw new CrosscoatError('unit', `${option} = ${error.message}, such as ${example}`);
-  }
 }
 
 /** Without the last digits that changing the unit leaves. */

@@ -1,8 +1,10 @@
-import { PNG } from 'pngjs';
-import { cardJson, cardText, CrosscoatError, fanFaults, fitFan, fitIntervals, parseQuantity, parseReadings, readPhoto, type CardReadings, type PhotoFan, type PhotoTask, type ReportedCard, type UnitSystem } from '../../sim/index.ts';
+import { cardJson, cardText, CrosscoatError, fanFaults, fitFan, fitIntervals, parseReadings, readPhoto, type CardReadings, type PhotoFan, type PhotoTask, type ReportedCard, type UnitSystem } from '../../sim/index.ts';
 import { EXIT } from './exitCodes.ts';
-import { checkFile, checkSize, readPieces } from './files.ts';
+import { checkFile, checkSize } from './files.ts';
 import type { Io } from './io.ts';
+import { quantityOf, seedOf, type TypedQuantity } from './optionValues.ts';
+import { readPng } from './pngFile.ts';
+import { readText, type TextFile } from './readText.ts';
 
 /** Options of `crosscoat card` as commander gives them. */
 export interface CardOptions {
@@ -15,14 +17,14 @@ export interface CardOptions {
   readonly json?: true;
 }
 
-const MOST_READINGS_BYTES = 1e6;
+const READINGS: TextFile = { what: 'card', mostBytes: 1e6, advice: 'a card has a few dozen readings' };
 const MOST_PHOTO_BYTES = 60e6;
 
 /** Fits the fan of a test card, from readings (CSV) or a photograph (PNG). @returns the exit code. */
 export async function card(io: Io, path: string, options: CardOptions): Promise<number> {
   const photo = /\.png$/i.test(path) ? await photoOf(io, path, options) : null;
   if (photo === null && /\.(jpe?g|webp|heic)$/i.test(path)) throw new CrosscoatError('columns', `${path}: only PNG photographs are read here; save it as PNG, or open it in the app`, { file: path });
-  const read = reported(photo?.readings ?? parseReadings(await readingsText(io, path), path), photo, Number(options.seed));
+  const read = reported(photo?.readings ?? parseReadings(await readText(io, path, READINGS), path), photo, seedOf(options.seed));
   await io.out(options.json === true ? `${JSON.stringify(cardJson(read), null, 2)}\n` : cardText(read, options.units));
   return EXIT.done;
 }
@@ -34,34 +36,21 @@ function reported(readings: CardReadings, photo: PhotoFan | null, seed: number):
   return { fits, chosen, intervals: fitIntervals(readings, chosen.family, seed), spot: photo?.spot ?? null, faults: fanFaults(fits, seed, photo?.spot), warnings: [...fits.warnings, ...(photo?.warnings ?? [])] };
 }
 
-async function readingsText(io: Io, path: string): Promise<string> {
-  if (path !== '-') checkSize(path, (await checkFile(io, path, 'card')).bytes, MOST_READINGS_BYTES, 'a card has a few dozen readings');
-  const pieces: string[] = [];
-  for await (const piece of readPieces(io, path)) pieces.push(piece);
-  return pieces.join('');
-}
-
 async function photoOf(io: Io, path: string, options: CardOptions): Promise<PhotoFan> {
   checkSize(path, (await checkFile(io, path, 'photograph')).bytes, MOST_PHOTO_BYTES, 'save the photograph smaller');
   if (options.size === undefined) throw new CrosscoatError('unit', `--size is missing: a photograph does not say how large the card is; give the width and height of what --corners span (the whole picture without it), such as 420mmx297mm`);
-  const { width, height, data } = pngOf(path, await io.bytes(path));
+  const picture = await readPng(io, path);
   const corners = options.corners === undefined ? {} : { corners: cornersOf(options.corners) };
   const task: PhotoTask = { size_m: sizeOf(options.size), kind: options.kind, ...(options.kind === 'stroke' ? { strokeAlong: options.along } : {}), ...corners };
-  return readPhoto({ width, height, rgba: new Uint8Array(data) }, task);
+  return readPhoto(picture, task);
 }
 
-function pngOf(path: string, bytes: Uint8Array): PNG {
-  try {
-    return PNG.sync.read(Buffer.from(bytes));
-  } catch (error) {
-    throw new CrosscoatError('columns', `${path}: not a PNG that can be read (${error instanceof Error ? error.message : String(error)}); save the photograph as PNG again`, { file: path });
-  }
-}
+const SIDE: TypedQuantity = ['length', 'mm', '420mmx297mm'];
 
 function sizeOf(text: string): readonly [number, number] {
   const sides = text.split(/\s*[x×]\s*/);
   if (sides.length !== 2) throw new CrosscoatError('unit', `--size = "${text}" has no two sides; give width and height, such as 420mmx297mm`);
-  return [parseQuantity(sides[0] as string, 'length', 'mm'), parseQuantity(sides[1] as string, 'length', 'mm')];
+  return [quantityOf('--size', sides[0] as string, SIDE), quantityOf('--size', sides[1] as string, SIDE)];
 }
 
 /** `x,y` in pixels from the upper left: lower left, lower right, upper right, upper left. */

@@ -4,6 +4,7 @@ import { coatAsked } from './chosenCoats.ts';
 import { EXIT } from './exitCodes.ts';
 import { writeFile } from './files.ts';
 import type { Io } from './io.ts';
+import { setUpsAsked } from './optionValues.ts';
 import { makeProgress } from './progress.ts';
 import { readJob } from './readInputs.ts';
 
@@ -34,7 +35,7 @@ function compared(io: Io, job: Job, coatId: string, options: CompareCliOptions):
   const progress = options.json === true ? null : makeProgress(io, 'laying and watching');
   try {
     return compareSetUps(job, coatId, {
-      setUps: options.setups === undefined ? job.setUps.map(({ id }) => id) : options.setups.split(',').map((id) => id.trim()),
+      setUps: setUpsAsked(job, options.setups),
       strokes: options.strokes,
       ...(options.cell === undefined ? {} : { cell_mm: parseCell_mm(options.cell) }),
       ...(progress === null ? {} : { onProgress: progress.show }),

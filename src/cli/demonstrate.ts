@@ -1,9 +1,10 @@
 import {
-  CrosscoatError, demonstrationById, demonstrationJson, demonstrationList, DEMONSTRATIONS, demonstrationText, parseQuantity, runDemonstration, serialiseJob,
+  CrosscoatError, demonstrationById, demonstrationJson, demonstrationList, DEMONSTRATIONS, demonstrationText, runDemonstration, serialiseJob,
   type Demonstration, type UnitSystem,
 } from '../../sim/index.ts';
 import { EXIT } from './exitCodes.ts';
 import type { Io } from './io.ts';
+import { quantityOf } from './optionValues.ts';
 
 /** Options of `crosscoat demonstrate` as commander gives them. */
 export interface DemonstrateOptions {
@@ -48,12 +49,5 @@ function checked(knob: Demonstration['knob'], value: number): number {
 /** `30s,2min` as seconds, rising. @throws `unit`. */
 function timesOf(text: string | undefined): number[] {
   if (text === undefined) return [];
-  return text.split(',').map((one) => {
-    try {
-      return parseQuantity(one, 'time', 's');
-    } catch (error) {
-      if (!(error instanceof CrosscoatError)) throw error;
-      throw new CrosscoatError('unit', `--at = ${error.message}, such as 30s,2min`);
-    }
-  }).sort((a, b) => a - b);
+  return text.split(',').map((one) => quantityOf('--at', one, ['time', 's', '30s,2min'])).sort((a, b) => a - b);
 }

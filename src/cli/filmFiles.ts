@@ -1,4 +1,3 @@
-import { PNG } from 'pngjs';
 import {
   fieldLegend,
   filmCsvRows,
@@ -15,6 +14,7 @@ import {
 } from '../../sim/index.ts';
 import { writeFile } from './files.ts';
 import type { Io } from './io.ts';
+import { writePng } from './pngFile.ts';
 
 /** A picture's longer side comes to about this many pixels. */
 const LONG_SIDE = 1200;
@@ -35,9 +35,7 @@ export async function writeMap(io: Io, path: string, result: CoatResult, name: F
   const longest = Math.max(field.grid.columns, field.grid.rows);
   const pixelsPerCell = Math.min(32, Math.max(1, Math.round(LONG_SIDE / longest)));
   const picture = filmPicture(field, setting.panelGrid, { pixelsPerCell, background: PAPER, zones, thickness });
-  const png = new PNG({ width: picture.width, height: picture.height });
-  png.data.set(picture.rgba);
-  await writeFile(io, path, [PNG.sync.write(png)]);
+  await writePng(io, path, picture);
   const legend = fieldLegend(field, thickness);
   const ticks = legend.ticks.map(({ text }) => text).join(', ');
   const hatching = [...new Set(zones.map((zone) => zone.kind))].map((zone) => `${zone} = ${HATCH_WORDS[zone]}`);

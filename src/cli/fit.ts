@@ -1,8 +1,9 @@
-import { CrosscoatError, fitJson, fitText, parseQuantity, serialiseJob, workOut, type FitPasses, type FitRange, type QuantityName, type UnitSystem, type Wish, type WorkedOut } from '../../sim/index.ts';
+import { CrosscoatError, fitJson, fitText, serialiseJob, shownUnit, workOut, type FitPasses, type UnitSystem, type Wish, type WorkedOut } from '../../sim/index.ts';
 import { coatAsked } from './chosenCoats.ts';
 import { EXIT } from './exitCodes.ts';
 import { writeFile } from './files.ts';
 import type { Io } from './io.ts';
+import { idsOf, quantityOf, rangeOf } from './optionValues.ts';
 import { makeProgress } from './progress.ts';
 import { readJob } from './readInputs.ts';
 
@@ -47,38 +48,25 @@ function wishAsked(options: FitOptions): Wish {
   if (options.dry !== undefined && options.weight !== undefined) throw new CrosscoatError('range', '--dry and --weight both say how much film; give one of them');
   const limits = {
     passes: options.passes,
-    ...(options.setups === undefined ? {} : { setUps: options.setups.split(',').map((id) => id.trim()) }),
-    ...(options.distance === undefined ? {} : { distance_m: rangeOf('--distance', options.distance, 'length', 'mm', '150mm..250mm') }),
-    ...(options.speed === undefined ? {} : { speed_m_s: rangeOf('--speed', options.speed, 'speed', 'm/s', '0.2m/s..0.5m/s') }),
-    ...(options.overlap === undefined ? {} : { overlapFraction: rangeOf('--overlap', options.overlap, 'ratio', '%', '40%..60%') }),
-    ...(options.time === undefined ? {} : { mostTime_s: quantity('--time', options.time, 'time', 's', '3min') }),
-    ...(options.liquid === undefined ? {} : { mostLiquid_m3: quantity('--liquid', options.liquid, 'volume', 'mL', '500mL') }),
+    ...(options.setups === undefined ? {} : { setUps: idsOf(options.setups) }),
+    ...(options.distance === undefined ? {} : { distance_m: rangeOf('--distance', options.distance, ['length', 'mm', '150mm..250mm']) }),
+    ...(options.speed === undefined ? {} : { speed_m_s: rangeOf('--speed', options.speed, ['speed', 'm/s', '0.2m/s..0.5m/s']) }),
+    ...(options.overlap === undefined ? {} : { overlapFraction: rangeOf('--overlap', options.overlap, ['ratio', '%', '40%..60%']) }),
+    ...(options.time === undefined ? {} : { mostTime_s: quantityOf('--time', options.time, ['time', 's', '3min']) }),
+    ...(options.liquid === undefined ? {} : { mostLiquid_m3: quantityOf('--liquid', options.liquid, ['volume', 'mL', '500mL']) }),
   };
   return {
-    ...(options.dry === undefined ? {} : { dry_m: quantity('--dry', options.dry, 'length', 'um', '25um or 1mil') }),
+    ...(options.dry === undefined ? {} : { dry_m: quantityOf('--dry', options.dry, ['length', 'um', '25um or 1mil']) }),
     ...(options.weight === undefined ? {} : { weight_kg_m2: weightOf(options.weight) }),
     coatCount: Number(options.coats),
     limits,
   };
 }
 
-function rangeOf(option: string, text: string, name: QuantityName, unit: string, example: string): FitRange {
-  const ends = text.split('..');
-  if (ends.length !== 2) throw new CrosscoatError('unit', `${option} = "${text}" has no two ends; give them as ${example}`);
-  return [quantity(option, ends[0] as string, name, unit, example), quantity(option, ends[1] as string, name, unit, example)];
-}
-
-function quantity(option: string, text: string, name: QuantityName, unit: string, example: string): number {
-  try {
-    return parseQuantity(text.trim(), name, unit);
-  } catch (error) {
-    if (!(error instanceof CrosscoatError)) throw error;
-    throw new CrosscoatError('unit', `${option} = ${error.message}, such as ${example}`);
-  }
-}
-
+const METRIC_WEIGHT = shownUnit('areal-weight', 'metric').size;
+const US_WEIGHT = shownUnit('areal-weight', 'us').size;
 /** Weights of a film, and one of each in kg/m². */
-const WEIGHTS: Readonly<Record<string, number>> = { 'g/m2': 1e-3, 'g/m²': 1e-3, 'oz/yd2': 0.0339057475, 'oz/yd²': 0.0339057475 };
+const WEIGHTS: Readonly<Record<string, number>> = { 'g/m2': METRIC_WEIGHT, 'g/m²': METRIC_WEIGHT, 'oz/yd2': US_WEIGHT, 'oz/yd²': US_WEIGHT };
 
 function weightOf(text: string): number {
   const parts = /^\s*(\d+\.?\d*|\.\d+)\s*(\S*)\s*$/.exec(text);

@@ -1,9 +1,10 @@
 import {
-  CrosscoatError, handsJson, handsSetting, handsTable, handsText, judgeHands, MOST_HANDS, sprayHands, type CoatSpec, type HandSpec, type Job, type JudgedHands, type StrokeChoice, type UnitSystem,
+  handsJson, handsSetting, handsTable, handsText, judgeHands, MOST_HANDS, sprayHands, type CoatSpec, type HandSpec, type Job, type JudgedHands, type StrokeChoice, type UnitSystem,
 } from '../../sim/index.ts';
 import { coatAsked } from './chosenCoats.ts';
 import { EXIT } from './exitCodes.ts';
 import type { Io } from './io.ts';
+import { seedOf, setUpsAsked, wholeNumber } from './optionValues.ts';
 import { makeProgress } from './progress.ts';
 import { readJob } from './readInputs.ts';
 
@@ -25,7 +26,7 @@ export async function hands(io: Io, jobPath: string, options: HandsCliOptions): 
   const coat = coatAsked(job, options.coat);
   const asked = {
     hand: handAsked(coat, options.hand),
-    seed: options.seed === undefined ? job.seed : wholeNumber('--seed', options.seed, 0, 4294967295),
+    seed: options.seed === undefined ? job.seed : seedOf(options.seed),
     strokes: options.strokes,
     count: wholeNumber('--count', options.count, 1, MOST_HANDS),
   };
@@ -41,7 +42,7 @@ function handAsked({ hand }: CoatSpec, kind: HandsCliOptions['hand']): HandSpec 
 }
 
 function sprayed(io: Io, job: Job, coatId: string, asked: { readonly hand: HandSpec; readonly seed: number; readonly strokes: StrokeChoice; readonly count: number }, options: HandsCliOptions): JudgedHands[] {
-  const ids = options.setups === undefined ? job.setUps.map(({ id }) => id) : options.setups.split(',').map((id) => id.trim());
+  const ids = setUpsAsked(job, options.setups);
   const progress = options.json === true ? null : makeProgress(io, 'spraying');
   try {
     return ids.map((id, i) => {
@@ -52,10 +53,4 @@ function sprayed(io: Io, job: Job, coatId: string, asked: { readonly hand: HandS
   } finally {
     progress?.end();
   }
-}
-
-function wholeNumber(option: string, text: string, low: number, high: number): number {
-  const value = Number(text);
-  if (text.trim() !== '' && Number.isInteger(value) && value >= low && value <= high) return value;
-  throw new CrosscoatError('range', `${option} = "${text}" is not a whole number from ${low} to ${high}; give one`);
 }

@@ -1,4 +1,5 @@
-import { CrosscoatError, parseQuantity } from '../../sim/index.ts';
+import { CrosscoatError } from '../../sim/index.ts';
+import { quantityOf } from './optionValues.ts';
 
 /** How long a film is watched, and when it is looked at, s on the film's clock. */
 export interface Watch {
@@ -27,16 +28,7 @@ export function parseWatch({ until, at }: { readonly until?: string; readonly at
 }
 
 function timeOf(option: string, text: string): number {
-  const time_s = secondsOf(option, text.trim());
+  const time_s = quantityOf(option, text, ['time', 's', '30s, 10min or 1h']);
   if (time_s >= 0 && time_s <= LONGEST_S) return time_s;
   throw new CrosscoatError('range', `${option} = "${text.trim()}" is not from 0 s to 7 days (168 h), counted from the first row of the path; give a time between`);
-}
-
-function secondsOf(option: string, text: string): number {
-  try {
-    return parseQuantity(text, 'time', 's');
-  } catch (error) {
-    if (!(error instanceof CrosscoatError)) throw error;
-    throw new CrosscoatError('unit', `${option} = ${error.message}, such as 30s, 10min or 1h`);
-  }
 }

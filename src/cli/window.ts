@@ -1,12 +1,12 @@
-import { PNG } from 'pngjs';
 import {
-  CODED_FAULTS, CrosscoatError, describeWindow, FAULT_WORDS, HATCH_WORDS, settleSide, windowJson, windowPicture, windowStrips, windowText,
+  describeWindow, FAULT_WORDS, faultsOn, HATCH_WORDS, settleSide, windowJson, windowPicture, windowStrips, windowText,
   type Job, type ReportedWindow, type UnitSystem, type WindowMap,
 } from '../../sim/index.ts';
 import { coatAsked } from './chosenCoats.ts';
 import { EXIT } from './exitCodes.ts';
-import { writeFile } from './files.ts';
 import type { Io } from './io.ts';
+import { wholeNumber } from './optionValues.ts';
+import { writePng } from './pngFile.ts';
 import { makeProgress } from './progress.ts';
 import { readJob } from './readInputs.ts';
 import { parseSide } from './windowAxes.ts';
@@ -39,7 +39,7 @@ export async function window(io: Io, jobPath: string, options: WindowOptions): P
 function mapped(io: Io, job: Job, options: WindowOptions): { readonly map: WindowMap; readonly reported: ReportedWindow } {
   const coat = coatAsked(job, options.coat);
   const setting = settleSide(job, coat.id, options.setup ?? coat.setUp, 'as-stated', job.cell_mm);
-  const count = pointsOf(options.points);
+  const count = wholeNumber('--points', options.points, 10, 400, 'give the points along each side, such as 100');
   const plane = { x: parseSide('--x', options.x, setting, count), y: parseSide('--y', options.y, setting, count) };
   const progress = options.json === true ? null : makeProgress(io, 'mapping');
   const strips = windowStrips(setting, plane);
@@ -55,19 +55,11 @@ function mapped(io: Io, job: Job, options: WindowOptions): { readonly map: Windo
   }
 }
 
-function pointsOf(text: string): number {
-  const points = Number(text);
-  if (Number.isInteger(points) && points >= 10 && points <= 400) return points;
-  throw new CrosscoatError('range', `--points = "${text}" is not a whole number from 10 to 400; give the points along each side, such as 100`);
-}
-
 /** @returns the picture's legend in words, since it holds no text. */
 async function writeWindow(io: Io, path: string, map: WindowMap, { description }: ReportedWindow): Promise<string> {
   const pixelsPerPoint = Math.min(32, Math.max(1, Math.round(LONG_SIDE / Math.max(map.x.count, map.y.count))));
   const picture = windowPicture(map, { pixelsPerPoint, cross: description.stated, ...(description.window === null ? {} : { ring: description.window.best }) });
-  const png = new PNG({ width: picture.width, height: picture.height });
-  png.data.set(picture.rgba);
-  await writeFile(io, path, [PNG.sync.write(png)]);
-  const shownFaults = CODED_FAULTS.filter((_, i) => map.codes.includes(i + 1)).map((fault) => `${FAULT_WORDS[fault]} = ${HATCH_WORDS[fault]}`);
+  await writePng(io, path, picture);
+  const shownFaults = faultsOn(map).map((fault) => `${FAULT_WORDS[fault]} = ${HATCH_WORDS[fault]}`);
   return `${path}: ${map.x.axis} to the right, ${map.y.axis} upward; plain = no fault${shownFaults.length === 0 ? '' : `, ${shownFaults.join(', ')}`}; cross = the coat as stated, ring = most room all round`;
 }

@@ -1,7 +1,8 @@
-import { CrosscoatError, parseQuantity, usualRange, type CoatSetting, type QuantityName, type WindowAxis, type WindowSide } from '../../sim/index.ts';
+import { CrosscoatError, usualRange, type CoatSetting, type WindowAxis, type WindowSide } from '../../sim/index.ts';
+import { rangeOf, type TypedQuantity } from './optionValues.ts';
 
 /** What each axis is typed in. */
-const TYPED: Readonly<Record<WindowAxis, readonly [quantity: QuantityName, unit: string, example: string]>> = {
+const TYPED: Readonly<Record<WindowAxis, TypedQuantity>> = {
   distance: ['length', 'mm', '150mm..300mm'],
   speed: ['speed', 'm/s', '0.2m/s..0.6m/s'],
   overlap: ['ratio', '%', '30%..70%'],
@@ -23,23 +24,12 @@ export function parseSide(option: string, text: string, setting: CoatSetting, co
     const [low, high] = usualRange(setting, axis);
     return { axis, low, high, count };
   }
-  const ends = text.slice(colon + 1).split('..');
-  const [, , example] = TYPED[axis];
-  if (ends.length !== 2) throw new CrosscoatError('unit', `${option} = "${text}" has no two ends; give them as ${axis}:${example}`);
-  return { axis, low: endOf(option, axis, ends[0] as string), high: endOf(option, axis, ends[1] as string), count };
+  const [name, unit, example] = TYPED[axis];
+  const [low, high] = rangeOf(option, text.slice(colon + 1), [name, unit, `${axis}:${example}`]);
+  return { axis, low, high, count };
 }
 
 function axisOf(option: string, name: string): WindowAxis {
   if (Object.hasOwn(TYPED, name)) return name as WindowAxis;
   throw new CrosscoatError('not-found', `${option} = "${name}" is no axis of a working window; give ${Object.keys(TYPED).join(', ')}`);
-}
-
-function endOf(option: string, axis: WindowAxis, text: string): number {
-  const [quantity, unit, example] = TYPED[axis];
-  try {
-    return parseQuantity(text.trim(), quantity, unit);
-  } catch (error) {
-    if (!(error instanceof CrosscoatError)) throw error;
-    throw new CrosscoatError('unit', `${option} = ${error.message}, as in ${axis}:${example}`);
-  }
 }

@@ -6,6 +6,11 @@ export class Stale extends Error {}
 /** Thrown into every open request when the worker dies. */
 export class WorkerLost extends Error {}
 
+/** Whether a request came to nothing that a caller need tell of: overtaken, or lost with its worker, of which the page is told once. */
+export function isDropped(thrown: unknown): boolean {
+  return thrown instanceof Stale || thrown instanceof WorkerLost;
+}
+
 /** What a client needs of a worker; a real one, or a pair of ports in a test. */
 export interface WorkerLike {
   postMessage(message: unknown, transfer?: Transferable[]): void;

@@ -1,4 +1,4 @@
-import { coatMoment, copyCoat, dryTimes, liveUntil, type FilmMoment, type LivingCoat } from '../../sim/index.ts';
+import { coatMoment, copyCoat, dryTimes, liveUntil, LONGEST_WATCH_S, type FilmMoment, type LivingCoat } from '../../sim/index.ts';
 import { keepStates, keptMarks_s } from './keptStates.ts';
 import type { LifeReply } from './protocol.ts';
 
@@ -17,9 +17,8 @@ const SPRAY_STEP_S = 0.25;
 /** Time is carried forward in pieces, so that newer messages are read in between: the least, s, and a share of the time since the gun was put away. */
 const PIECE_S = 0.5;
 const PIECE_SHARE = 0.05;
-/** The watch ends when this share of the film is ready for another coat, at this time at the latest, s. */
+/** The watch ends when this share of the film is ready for another coat, or after `LONGEST_WATCH_S`. */
 const MOST_OF_IT = 0.99;
-const LONGEST_WATCH_S = 3 * 3600;
 
 /** @param start the coat before its first stroke; it belongs to the life from then on. */
 export function watchLife(start: LivingCoat, now_ms: () => number = () => performance.now()): WatchedLife {

@@ -1,4 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
+import { allowed_ms } from './allowedTime.ts';
 import { expect, test } from './appPage.ts';
 
 test('replay: the film grows with time, and the finished one comes back', async ({ app, page }) => {
@@ -198,5 +199,5 @@ test('a change holds the page for less than 50 ms, but for one change in nine', 
   }
   test.info().annotations.push({ type: 'longest task of each change, ms', description: longest.join(', ') });
   // The browser reports no task below 50 ms. The worst is left out: other work on the machine can only lengthen a task.
-  expect(longest.sort((a, b) => a - b).at(-2)).toBe(0);
+  expect(longest.sort((a, b) => a - b).at(-2)).toBeLessThan(await allowed_ms(page, 50));
 });

@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { allowed_ms } from './allowedTime.ts';
 import {
   colourDistance, inHarness, type OpenCanvas, openCanvas, pixel, screenOf, screenshot,
   serveRepository,
@@ -89,7 +90,7 @@ test('a film of 1500 by 750 cells costs the page less than 5 ms', { tag: '@timed
   expect([times.columns, times.rows]).toEqual([1500, 750]);
   const median = times.taken[10] as number;
   console.log(`show() of a new 1500 × 750 film: median ${median.toFixed(2)} ms, worst ${times.taken.at(-1)?.toFixed(2)} ms`);
-  expect(median).toBeLessThan(5);
+  expect(median).toBeLessThan(await allowed_ms(page, 5));
 });
 
 test('a lost GPU comes back with the same picture', async () => {

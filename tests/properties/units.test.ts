@@ -8,7 +8,7 @@ const unit = fc.constantFrom(...UNITS);
 const number = fc.double({ min: -1e9, max: 1e9, noNaN: true });
 
 /** Shown, but never typed: nothing reads them back. */
-type OnlyShown = 'temperature-step' | 'viscosity' | 'areal-weight';
+type OnlyShown = 'temperature-step' | 'viscosity' | 'weight' | 'areal-weight';
 
 /** What is shown, by the quantity that it is read back as. */
 const SHOWN: Readonly<Record<Exclude<Quantity, OnlyShown>, QuantityName>> = { film: 'length', length: 'length', volume: 'volume', area: 'area', speed: 'speed' };

@@ -8,7 +8,8 @@ import { settleCoat } from '../../sim/run/settle.ts';
 import { smallJob } from '../../sim/run/smallJob.ts';
 import { strokesOf } from '../../sim/run/strokes.ts';
 import { predictorFor, type PredictOptions } from '../../sim/run/window/predictPoints.ts';
-import { statedPoint, WINDOW_FAULTS, type PointFilm, type WindowFault } from '../../sim/run/window/sprayPoint.ts';
+import { statedPoint } from '../../sim/run/window/sprayPoint.ts';
+import { WINDOW_FAULTS, type PointFilm, type WindowFault } from '../../sim/verdict/workingWindow.ts';
 import { dryShare, isLack, judgedFilm, limitOf, marginOf } from '../../sim/verdict/judged.ts';
 
 /** Side of the panel and its cells; the frame that is left out is one fan width. */

@@ -2,6 +2,7 @@ import { checkRange } from '../../base/check.ts';
 import { CrosscoatError } from '../../base/errors.ts';
 import type { Job, SetUpSpec } from '../../job/schema.ts';
 import type { ReportedComparison } from '../../report/reportedComparison.ts';
+import { LONGEST_WATCH_S } from '../coatLife.ts';
 import { coatOf } from '../settle.ts';
 import { stopIfAsked } from '../stop.ts';
 import { bestOfRow, betterOf, ROW_NAMES } from './bestOfRow.ts';
@@ -16,8 +17,6 @@ const CELL_MM = 4;
 const LAID_SHARE = 0.4;
 /** Films are watched beyond the time at which the heaviest place should have set, where run film gathers and sets later. Assumed. */
 const WATCH_RATIO = 1.25;
-/** A film that has not set after three hours is a fault of the question, s. */
-const LONGEST_WATCH_S = 3 * 3600;
 
 /**
  * Lays one planned coat with each of some set-ups, watches every film to the same time, and puts their

@@ -1,7 +1,7 @@
 import type { Job } from '../../job/schema.ts';
 import { fieldSvg } from '../../picture/fieldSvg.ts';
 import { fieldLegend } from '../../picture/legend.ts';
-import { CODED_FAULTS, WINDOW_COLOURS } from '../../picture/windowColours.ts';
+import { WINDOW_COLOURS } from '../../picture/windowColours.ts';
 import { windowSvg } from '../../picture/windowSvg.ts';
 import { COMPARED_WORDS, comparedCell } from '../../report/comparedWords.ts';
 import { COMPARE_NOTE, comparedDoubts } from '../../report/compareText.ts';
@@ -12,6 +12,7 @@ import { axisShown } from '../../report/windowWords.ts';
 import { WINDOW_NOTE, windowSentences } from '../../report/windowText.ts';
 import { FAULT_PLURALS, FAULT_WORDS, listed } from '../../report/words.ts';
 import { usualRange } from '../window/usualRange.ts';
+import { faultsOn } from '../../verdict/workingWindow.ts';
 import { describeWindow } from '../window/describeWindow.ts';
 import { mapWindow } from '../window/workingWindow.ts';
 import { isWatched, type Comparison, type WatchedSide } from './comparison.ts';
@@ -77,8 +78,7 @@ function windowPart({ setting, setUp }: WatchedSide, id: string, system: UnitSys
   const map = mapWindow(setting, plane);
   const description = describeWindow(map);
   const svg = windowSvg({ map, x: axisShown('distance', system), y: axisShown('speed', system), best: description.window?.best ?? null, stated: description.stated, id });
-  const present = CODED_FAULTS.filter((_, i) => map.codes.includes(i + 1));
-  const key = present.map((fault) => `<span style="background:${WINDOW_COLOURS[fault]}">&nbsp;${escaped(FAULT_WORDS[fault])}&nbsp;</span>`);
+  const key = faultsOn(map).map((fault) => `<span style="background:${WINDOW_COLOURS[fault]}">&nbsp;${escaped(FAULT_WORDS[fault])}&nbsp;</span>`);
   const reported = { coatName: setting.coat.name, setUpName: setUp.name, plane, description, interpolated: map.interpolated };
   return {
     head: `Working window, ${setUp.name}`,

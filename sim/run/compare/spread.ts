@@ -1,5 +1,4 @@
-/** Standard deviations in half of a 95 % interval, normal distribution. */
-export const SIGMAS_95 = 1.959963984540054;
+import { SIGMAS_95 } from '../../base/special.ts';
 
 /**
  * Half of the 95 % interval that one uncertain number gives to a figure, from the figure at the

@@ -1,6 +1,7 @@
 import type { Job } from '../../job/schema.ts';
 import type { PredictOptions } from '../window/predictPoints.ts';
-import { WINDOW_FAULTS, withAxis } from '../window/sprayPoint.ts';
+import { WINDOW_FAULTS } from '../../verdict/workingWindow.ts';
+import { withAxis } from '../window/sprayPoint.ts';
 import { chooseTries, type ChooseOptions, type ChosenTry } from './choose.ts';
 import { LAID_SPEEDS_M_S } from './fitAxes.ts';
 import { fitKinds, type FitKind, type KindOptions } from './fitKinds.ts';

@@ -1,5 +1,5 @@
 import type { Target } from '../../verdict/target.ts';
-import { WINDOW_FAULTS, type PointFilm, type WindowFault } from '../window/sprayPoint.ts';
+import { WINDOW_FAULTS, type PointFilm, type WindowFault } from '../../verdict/workingWindow.ts';
 
 /** What a point may be past beside the faults of the window: limits of the wish, and more film than one coat should have. */
 export const HELD_LIMITS = ['speed', 'time', 'liquid', 'over-thick'] as const;

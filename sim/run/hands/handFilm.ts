@@ -4,7 +4,7 @@ import type { FilmLaw } from '../../film/law.ts';
 import type { FilmMoment } from '../../film/life/snapshot.ts';
 import type { LivingFilm } from '../../film/life/state.ts';
 import type { Planned } from '../../stroke/plan.ts';
-import { peelOf } from '../coatLife.ts';
+import { LONGEST_WATCH_S, peelOf } from '../coatLife.ts';
 import { coatMoment, liveUntil, startCoat } from '../livingCoat.ts';
 import type { CoatSetting } from '../result.ts';
 
@@ -16,8 +16,6 @@ import type { CoatSetting } from '../result.ts';
  */
 const STAMP_SCALE = 3;
 const STEP_SCALE = 8;
-/** A film that has not set after three hours is left. */
-const LONGEST_WATCH_S = 3 * 3600;
 /** Share of the film that may be open still. */
 const OPEN_SHARE = 0.01;
 /** Looks at whether the film has set, s, and as a share of the time gone by. */

@@ -1,6 +1,7 @@
 import { assertThat } from '../../base/errors.ts';
 import { proportion } from '../../base/proportion.ts';
 import { quantile } from '../../base/quantile.ts';
+import { SIGMAS_95 } from '../../base/special.ts';
 import type { HandsRank, HandsSpread, HandsVerdict } from '../../verdict/handsVerdict.ts';
 import { HAND_FAULTS, type HandFault, type HandsTally } from './handsTally.ts';
 
@@ -46,9 +47,6 @@ function worstPlace(faulty: Uint16Array, byKind: HandsTally['byKind'], { columns
   return { at_m: [(cell - row * columns + 0.5) * cellSize_m, (row + 0.5) * cellSize_m], chance: (faulty[cell] as number) / count, kind };
 }
 
-/** 95 % of the normal distribution lies within so many standard errors. */
-const Z = 1.96;
-
 /**
  * Set-ups by what they forgive: the greater chance of no fault first; those whose intervals meet that of the best left, by
  * the lesser share of the panel at fault; those that neither tells from the best of these share its rank.
@@ -78,7 +76,7 @@ export function rankHands(verdicts: readonly HandsVerdict[]): HandsRank[] {
 
 /** One hand has no spread, so its area tells nothing. */
 function isAreaTold(a: HandsVerdict, b: HandsVerdict): boolean {
-  return Math.min(a.count, b.count) > 1 && Math.abs(a.faultyShare.mean - b.faultyShare.mean) > Z * Math.hypot(a.faultyError, b.faultyError);
+  return Math.min(a.count, b.count) > 1 && Math.abs(a.faultyShare.mean - b.faultyShare.mean) > SIGMAS_95 * Math.hypot(a.faultyError, b.faultyError);
 }
 
 function isChanceTold(a: HandsVerdict, b: HandsVerdict): boolean {

@@ -5,6 +5,7 @@ import { FRESH_STEP_S } from '../../film/life/advance.ts';
 import { emptyLivingFilm, type LivingFilm } from '../../film/life/state.ts';
 import { wetFilm } from '../../film/life/wetFilm.ts';
 import { viscosityOf, type FilmLaw } from '../../film/law.ts';
+import { LONGEST_WATCH_S } from '../coatLife.ts';
 
 /** What one stroke does at a pair of places in the middle of a panel. Lengths along the fan from the first place. */
 export interface ColumnStroke {
@@ -30,8 +31,6 @@ export interface ColumnCoat {
   readonly stepScale: number;
 }
 
-/** Film that has not set after three hours is left, as on a panel, s. */
-const LONGEST_WATCH_S = 3 * 3600;
 /** A step is at most this share of the time since liquid last landed: half as long again as a panel's. */
 const STEP_SHARE = 1 / 16;
 /** Poses at which a passing fan's air is felt, in half depths of the fan from the place, and how much travel each stands for: the reach of the air is 1.3 half depths to each side. */

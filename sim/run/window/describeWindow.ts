@@ -1,7 +1,7 @@
-import { connectedRegions } from '../../verdict/regions.ts';
-import type { FoundWindow, WindowDescription, WindowFault, WindowMap, WindowPlace, WindowSide } from '../../verdict/workingWindow.ts';
+import { connectedRegions } from '../../base/regions.ts';
+import { faultAt, WINDOW_FAULTS, type FoundWindow, type WindowDescription, type WindowFault, type WindowMap, type WindowPlace, type WindowSide } from '../../verdict/workingWindow.ts';
 import { sideValue } from './sideValue.ts';
-import { axisValue, WINDOW_FAULTS } from './sprayPoint.ts';
+import { axisValue } from './sprayPoint.ts';
 import { marginsFrom } from './windowMargins.ts';
 import { axisStep } from './windowSteps.ts';
 
@@ -19,13 +19,12 @@ export function describeWindow(map: WindowMap): WindowDescription {
   const points = inside.length;
   const stated = { x: held(map.x, axisValue(map.through, map.x.axis)), y: held(map.y, axisValue(map.through, map.y.axis)) };
   const at = pointAt(map, stated);
-  const code = map.codes[at] as number;
   const nearest = leastBad(map);
   return {
     share: countOf(inside) / points,
     outOfRangeShare: 1 - countOf(map.inRange) / points,
     stated,
-    statedFault: code === 0 ? null : (WINDOW_FAULTS[code - 1] as WindowFault),
+    statedFault: faultAt(map, at),
     statedMargins: marginsFrom(map, stated),
     window: foundWindow(map, inside, stated),
     nearest: placeOf(map, nearest),

@@ -1,6 +1,7 @@
 import { checkRange } from '../../base/check.ts';
 import type { LivingFilm } from '../../film/life/state.ts';
 import { peelAmplitude_m, weightedDrop_m3 } from '../../film/level/peel.ts';
+import { BLUSH_SCALE_K } from '../../verdict/faults.ts';
 import { limitOf } from '../../verdict/judged.ts';
 import type { Target } from '../../verdict/target.ts';
 import type { CoatSetting } from '../result.ts';
@@ -34,8 +35,6 @@ interface Shared {
 
 /** Points between two questions whether to stop. */
 const ASK_EVERY = 64;
-/** Margin to the dew point that counts as a whole limit, K. Assumed: as for the weight of a blush among faults. */
-const BLUSH_SCALE_K = 5;
 
 /**
  * The film that each point lays in the middle of a large panel, from two columns of it: the thinnest and

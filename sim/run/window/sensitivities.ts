@@ -1,6 +1,6 @@
 import type { PointFilm, Sensitivities, SprayPoint, WindowAxis } from '../../verdict/workingWindow.ts';
 import type { CoatSetting } from '../result.ts';
-import { predictorFor, type Predictor, type PredictOptions } from './predictPoints.ts';
+import { predictorFor, type PredictOptions } from './predictPoints.ts';
 import { axisValue, statedPoint, WINDOW_AXES, withAxis } from './sprayPoint.ts';
 import { axisStep } from './windowSteps.ts';
 
@@ -21,9 +21,9 @@ const LIMITS: Readonly<Record<WindowAxis, readonly [least: number, most: number]
  * there is none. Where a step leaves the set-up's distances, `after.distanceInRange` says so.
  * @param options.point the coat as stated where not given.
  */
-export function sensitivities(setting: CoatSetting, options: PredictOptions & { readonly point?: SprayPoint; readonly predictor?: Predictor } = {}): Sensitivities {
+export function sensitivities(setting: CoatSetting, options: PredictOptions & { readonly point?: SprayPoint } = {}): Sensitivities {
   const point = options.point ?? statedPoint(setting);
-  const predictor = options.predictor ?? predictorFor(setting);
+  const predictor = predictorFor(setting);
   const moves = WINDOW_AXES.flatMap((axis) => {
     const step = axisStep(point, axis);
     return [-step, step].map((by) => ({ axis, by, value: axisValue(point, axis) + by }));

@@ -1,14 +1,11 @@
 import { saturationPressure_Pa } from '../../air/psychrometrics.ts';
-import type { SprayPoint, WindowAxis, WindowFault } from '../../verdict/workingWindow.ts';
+import type { SprayPoint, WindowAxis } from '../../verdict/workingWindow.ts';
 import type { CoatSetting } from '../result.ts';
 
 export type { PointFilm, SprayPoint, WindowAxis, WindowFault } from '../../verdict/workingWindow.ts';
 
 /** What may be turned, one axis of a window each. */
 export const WINDOW_AXES = ['distance', 'speed', 'overlap', 'fluid', 'thinner', 'temperature', 'humidity'] as const satisfies readonly WindowAxis[];
-
-/** The faults that bound a window, of those of `FaultKind`. */
-export const WINDOW_FAULTS = ['thin-lap', 'heavy-spot', 'run', 'dry-spray', 'orange-peel', 'blush'] as const satisfies readonly WindowFault[];
 
 /** The field of a point that an axis turns. */
 const FIELDS = {

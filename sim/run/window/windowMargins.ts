@@ -1,6 +1,5 @@
-import type { WindowFault, WindowMap, WindowMargin, WindowMargins, WindowSide } from '../../verdict/workingWindow.ts';
+import { faultAt, type WindowFault, type WindowMap, type WindowMargin, type WindowMargins, type WindowSide } from '../../verdict/workingWindow.ts';
 import { sideValue } from './sideValue.ts';
-import { WINDOW_FAULTS } from './sprayPoint.ts';
 
 /**
  * From a place to the window's rim along its row and its column of the map (the nearest ones; the
@@ -28,8 +27,7 @@ interface PointState {
 }
 
 function lineState(map: WindowMap, at: number): PointState {
-  const code = map.codes[at] as number;
-  const limit = map.inRange[at] === 0 ? 'distance-range' : code === 0 ? null : (WINDOW_FAULTS[code - 1] as WindowFault);
+  const limit = map.inRange[at] === 0 ? 'distance-range' : faultAt(map, at);
   return { limit, at, map };
 }
 

@@ -1,19 +1,11 @@
 import { checkRange } from '../../base/check.ts';
 import { CrosscoatError } from '../../base/errors.ts';
-import type { PointFilm, SprayPoint, WindowAxis, WindowFault, WindowMap, WindowPlane } from '../../verdict/workingWindow.ts';
+import { WINDOW_FAULTS, type PointFilm, type SprayPoint, type WindowAxis, type WindowFault, type WindowMap, type WindowPlane } from '../../verdict/workingWindow.ts';
 import type { CoatSetting } from '../result.ts';
-import { predictorFor, type PredictOptions, type Predictor } from './predictPoints.ts';
+import { predictorFor, type PredictOptions } from './predictPoints.ts';
 import { sideValue } from './sideValue.ts';
-import { statedPoint, WINDOW_FAULTS, withAxis } from './sprayPoint.ts';
+import { statedPoint, withAxis } from './sprayPoint.ts';
 import { between, coarser } from './windowGrid.ts';
-
-/** How a window is mapped. */
-export interface MapOptions extends PredictOptions {
-  /** One that has been used for this coat before knows its laws already. */
-  readonly predictor?: Predictor;
-  /** The point that the plane goes through; the coat as stated where not given. */
-  readonly through?: SprayPoint;
-}
 
 /** Points a side beyond which planes whose every point needs a law of its own are interpolated. */
 const MOST_LAWS = 25;
@@ -23,8 +15,8 @@ const MOST_POINTS = 400;
 const LEAST_SPAN = 1e-6;
 const MOST_VALUE = 1e4;
 
-/** The map of a plane, all at once. @throws as `windowStrips`. */
-export function mapWindow(setting: CoatSetting, plane: WindowPlane, options: MapOptions = {}): WindowMap {
+/** The map of a plane through the coat as stated, all at once. @throws as `windowStrips`. */
+export function mapWindow(setting: CoatSetting, plane: WindowPlane, options: PredictOptions = {}): WindowMap {
   const strips = windowStrips(setting, plane, options);
   for (;;) {
     const next = strips.next();
@@ -34,7 +26,7 @@ export function mapWindow(setting: CoatSetting, plane: WindowPlane, options: Map
 
 /**
  * The map of a plane, row by row: after each the number of rows that are done is given out, and the map
- * itself at the end. (A rough map first is a plane of fewer points with the same predictor.)
+ * itself at the end.
  *
  * Where both axes change the film's law (thinner with temperature), at most 25 × 25 points are predicted
  * and the slacks between them are interpolated along both axes, right to 0.02 of a limit over the usual
@@ -42,10 +34,10 @@ export function mapWindow(setting: CoatSetting, plane: WindowPlane, options: Map
  * @throws CrosscoatError `range` for ends or counts that make no plane, or a point that cannot be sprayed;
  * `limit` for one axis given twice; `cancelled`.
  */
-export function* windowStrips(setting: CoatSetting, plane: WindowPlane, options: MapOptions = {}): Generator<number, WindowMap> {
+export function* windowStrips(setting: CoatSetting, plane: WindowPlane, options: PredictOptions = {}): Generator<number, WindowMap> {
   checkPlane(plane);
-  const through = options.through ?? statedPoint(setting);
-  const predictor = options.predictor ?? predictorFor(setting);
+  const through = statedPoint(setting);
+  const predictor = predictorFor(setting);
   const rough = needsLaws(plane) ? { x: coarser(plane.x, MOST_LAWS), y: coarser(plane.y, MOST_LAWS) } : plane;
   const map = emptyMap(rough, through);
   for (let row = 0; row < rough.y.count; row++) {
@@ -71,7 +63,7 @@ function pointOf({ x, y }: WindowPlane, through: SprayPoint, column: number, row
 function emptyMap(plane: WindowPlane, through: SprayPoint): WindowMap {
   const points = plane.x.count * plane.y.count;
   const slack = Object.fromEntries(WINDOW_FAULTS.map((fault) => [fault, new Float32Array(points)])) as Record<WindowFault, Float32Array>;
-  return { ...plane, through, codes: new Uint8Array(points), slack, inRange: new Uint8Array(points), interpolated: false };
+  return { ...plane, through, faults: WINDOW_FAULTS, codes: new Uint8Array(points), slack, inRange: new Uint8Array(points), interpolated: false };
 }
 
 function fill({ codes, slack, inRange }: WindowMap, at: number, film: PointFilm): void {

@@ -1,7 +1,7 @@
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import type { Field, ReportedComparison } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
-import { Stale, WorkerLost } from '../../worker/client.ts';
+import { isDropped, Stale } from '../../worker/client.ts';
 import type { CompareReply } from '../../worker/setUpMessages.ts';
 import { coat } from '../document.ts';
 import { latestOnly } from '../latest.ts';
@@ -18,8 +18,6 @@ const FIRST_FEW = 3;
 /** The comparison in view; kept nowhere, since the job gives it again. */
 export const besideSheet = {
   reply: signal<CompareReply | null>(null),
-  /** The job that it was made of: another one makes it out of date. */
-  madeOf: signal<unknown>(null),
   /** Place in the times of the reply. */
   index: signal(0),
   fields: signal<readonly (Field | null)[]>([]),
@@ -77,13 +75,12 @@ const compare = latestOnly(async (asked: Asked) => {
     const reply = await askPool(0, 'compare', asked);
     batch(() => {
       besideSheet.reply.value = reply;
-      besideSheet.madeOf.value = asked.job;
       besideSheet.index.value = reply.times_s.length - 1;
       besideSheet.fields.value = [];
       besideSheet.problem.value = null;
     });
   } catch (thrown) {
-    if (thrown instanceof Stale || thrown instanceof WorkerLost) return;
+    if (isDropped(thrown)) return;
     batch(() => {
       besideSheet.reply.value = null;
       besideSheet.problem.value = problemOf('These set-ups could not be compared', thrown);
@@ -98,7 +95,7 @@ const askFields = latestOnly(async (asked: { readonly index: number; readonly ma
     const { index, fields } = await askPool(0, 'comparedAt', asked);
     if (index === besideSheet.index.peek()) besideSheet.fields.value = fields;
   } catch (thrown) {
-    if (!(thrown instanceof Stale) && !(thrown instanceof WorkerLost)) setUps.problem.value = problemOf('The maps of this time could not be made', thrown);
+    if (!isDropped(thrown)) setUps.problem.value = problemOf('The maps of this time could not be made', thrown);
   }
 });
 

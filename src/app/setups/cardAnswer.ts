@@ -1,7 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import type { FitFamily, SetUpSpec } from '../../../sim/index.ts';
 import type { CardReply, CardRequest } from '../../worker/cardMessages.ts';
-import { Stale, WorkerLost } from '../../worker/client.ts';
+import { isDropped } from '../../worker/client.ts';
 import { mix } from '../document.ts';
 import { latestOnly } from '../latest.ts';
 import { problemOf } from '../problem.ts';
@@ -56,7 +56,7 @@ const askCard = latestOnly(async (asked: CardRequest) => {
     const reply = await askPool(0, 'cardFit', asked);
     if (isShown()) cardAnswer.told.value = { setUp, reply };
   } catch (thrown) {
-    if (!(thrown instanceof Stale) && !(thrown instanceof WorkerLost) && isShown()) setUps.problem.value = problemOf('The card could not be worked out', thrown);
+    if (!isDropped(thrown) && isShown()) setUps.problem.value = problemOf('The card could not be worked out', thrown);
   } finally {
     cardAnswer.working.value = false;
   }

@@ -1,6 +1,6 @@
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import type { PhotoFan, PhotoTask } from '../../../sim/index.ts';
-import { Stale, WorkerLost } from '../../worker/client.ts';
+import { isDropped } from '../../worker/client.ts';
 import { latestOnly } from '../latest.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
@@ -114,7 +114,7 @@ const read = latestOnly(async ({ photo, task }: AskedPhoto) => {
       cardPhoto.problem.value = null;
     });
   } catch (thrown) {
-    if (thrown instanceof Stale || thrown instanceof WorkerLost || !isShown()) return;
+    if (isDropped(thrown) || !isShown()) return;
     batch(() => {
       cardPhoto.reply.value = null;
       cardPhoto.problem.value = problemOf('Nothing was read from the photograph', thrown);

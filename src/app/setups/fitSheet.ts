@@ -1,6 +1,6 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Job, ReportedFit, Wish } from '../../../sim/index.ts';
-import { Stale, WorkerLost } from '../../worker/client.ts';
+import { isDropped } from '../../worker/client.ts';
 import { changeJob, closeStep, coat } from '../document.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
@@ -38,7 +38,7 @@ export async function startFit(): Promise<void> {
       fitSheet.madeOf.value = of;
     });
   } catch (thrown) {
-    if (!(thrown instanceof Stale) && !(thrown instanceof WorkerLost)) fitSheet.problem.value = problemOf('This wish could not be worked out', thrown);
+    if (!isDropped(thrown)) fitSheet.problem.value = problemOf('This wish could not be worked out', thrown);
   } finally {
     fitSheet.working.value = false;
   }

@@ -1,6 +1,6 @@
 import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import { handsTable, judgeHands, mergeTallies, type HandSpec, type HandsTally, type Job, type ReportedHandsTable } from '../../../sim/index.ts';
-import { Stale, WorkerLost } from '../../worker/client.ts';
+import { isDropped } from '../../worker/client.ts';
 import { coat } from '../document.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
@@ -77,7 +77,7 @@ export async function startHands(): Promise<void> {
   try {
     await Promise.all(POOL.map((worker) => work(worker, of, queue, whole, () => own === run)));
   } catch (thrown) {
-    if (own === run && !(thrown instanceof Stale) && !(thrown instanceof WorkerLost)) handsSheet.problem.value = problemOf('The hands could not spray', thrown);
+    if (own === run && !isDropped(thrown)) handsSheet.problem.value = problemOf('The hands could not spray', thrown);
   } finally {
     if (own === run) handsSheet.working.value = false;
   }

@@ -1,6 +1,6 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import { WINDOW_FAULTS, withAxis, type PointFilm, type SprayPoint, type WindowFault, type WindowMap, type WindowPlace } from '../../../sim/index.ts';
-import { Stale, WorkerLost } from '../../worker/client.ts';
+import { isDropped } from '../../worker/client.ts';
 import type { AroundReply, SetUpRequest, WindowReply } from '../../worker/setUpMessages.ts';
 import { changeJob, coat, coatIndex } from '../document.ts';
 import { latestOnly } from '../latest.ts';
@@ -86,7 +86,7 @@ const askMap = latestOnly(async (asked: Asked) => {
       });
     }
   } catch (thrown) {
-    if (thrown instanceof Stale || thrown instanceof WorkerLost || !isNow()) return;
+    if (isDropped(thrown) || !isNow()) return;
     batch(() => {
       windowSheet.reply.value = null;
       windowSheet.problem.value = problemOf('No working window could be mapped', thrown);
@@ -100,7 +100,7 @@ const askAround = latestOnly(async (asked: SetUpRequest & { readonly point: Spra
   try {
     windowSheet.around.value = await askPool(1, 'windowAround', asked);
   } catch (thrown) {
-    if (!(thrown instanceof Stale) && !(thrown instanceof WorkerLost)) windowSheet.around.value = null;
+    if (!isDropped(thrown)) windowSheet.around.value = null;
   }
 });
 

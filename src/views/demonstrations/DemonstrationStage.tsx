@@ -30,7 +30,7 @@ export function DemonstrationStage({ close }: DemonstrationStageProps): JSX.Elem
     <>
       <div
         ref={stage}
-        class={isFull ? 'lessons full' : 'lessons'}
+        class={isFull ? 'over-window lessons full' : 'over-window lessons'}
         role="dialog"
         aria-modal="true"
         aria-label="Demonstrations"

@@ -1,3 +1,4 @@
+import './over.css';
 import { render, type JSX } from 'preact';
 
 let host: HTMLElement | null = null;

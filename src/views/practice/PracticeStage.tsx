@@ -7,6 +7,7 @@ import { practice, setPrefs, TABS, type PracticeTab } from '../../app/practice/p
 import { findDraft, isUnderWay } from '../../app/practice/underway.ts';
 import { state } from '../../app/state.ts';
 import { Notice } from '../frame/Notices.tsx';
+import { SheetTabs, tabId } from '../frame/SheetTabs.tsx';
 import { ClassSheet } from './ClassSheet.tsx';
 import { DebriefSheet } from './DebriefSheet.tsx';
 import { DraftFound } from './DraftFound.tsx';
@@ -33,7 +34,7 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
   return (
     <div
       ref={stage}
-      class="practice"
+      class="over-window practice"
       role="dialog"
       aria-modal="true"
       aria-label="Practice"
@@ -42,22 +43,7 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
     >
       <header class="practice-head">
         <h1>Practice</h1>
-        <div class="practice-tabs" role="tablist" aria-label="Sheets of practice" onKeyDown={turnSheet}>
-          {TABS.map((each) => (
-            <button
-              key={each}
-              type="button"
-              role="tab"
-              id={`practice-tab-${each}`}
-              aria-selected={tab === each}
-              aria-controls="practice-sheet"
-              tabIndex={tab === each ? 0 : -1}
-              onClick={() => (practice.tab.value = each)}
-            >
-              {TAB_WORDS[each]}
-            </button>
-          ))}
-        </div>
+        <SheetTabs sheet="practice-sheet" label="Sheets of practice" words={TAB_WORDS} tabs={TABS} shown={tab} show={(next) => (practice.tab.value = next)} />
         <label class="practice-trainee">
           <span>Trainee</span>
           <input type="text" maxLength={100} autocomplete="off" value={state.practice.value.trainee} onInput={(event) => setPrefs({ trainee: event.currentTarget.value })} />
@@ -68,7 +54,7 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
       <DraftFound />
       <Failed />
       {tab === 'progress' ? null : <NotKept sessions={keptSessions.notKept.value} save={saveNotKept} keepAgain={() => void keepAgain()} />}
-      <div id="practice-sheet" role="tabpanel" aria-labelledby={`practice-tab-${tab}`}>
+      <div id="practice-sheet" role="tabpanel" aria-labelledby={tabId('practice-sheet', tab)}>
         <SpraySheet isShown={tab === 'spray'} />
         {tab === 'debrief' ? <div class="practice-padded"><DebriefSheet /></div> : null}
         {tab === 'progress' ? <div class="practice-padded"><ProgressSheet close={close} /></div> : null}
@@ -76,16 +62,6 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
       </div>
     </div>
   );
-}
-
-/** Arrow keys go from sheet to sheet. */
-function turnSheet(event: KeyboardEvent): void {
-  const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
-  if (step === undefined) return;
-  const next = TABS[(TABS.indexOf(practice.tab.peek()) + step + TABS.length) % TABS.length] as PracticeTab;
-  practice.tab.value = next;
-  document.getElementById(`practice-tab-${next}`)?.focus();
-  event.preventDefault();
 }
 
 /** A session that could not be looked through, to be saved before it is forgotten. */

@@ -7,6 +7,7 @@ import { lookAt, setUps } from '../../app/setups/setUps.ts';
 import { SET_UPS_TABS, type SetUpsTab } from '../../app/setups/setUpsPrefs.ts';
 import { state } from '../../app/state.ts';
 import { Notice, Notices } from '../frame/Notices.tsx';
+import { SheetTabs, tabId } from '../frame/SheetTabs.tsx';
 import { BesideSheet } from './beside/BesideSheet.tsx';
 import { CardSheet } from './card/CardSheet.tsx';
 import { FitSheet } from './fit/FitSheet.tsx';
@@ -37,7 +38,7 @@ export function SetUpsStage({ close }: SetUpsStageProps): JSX.Element {
   return (
     <div
       ref={stage}
-      class="setups"
+      class="over-window setups"
       role="dialog"
       aria-modal="true"
       aria-label="Gun set-ups"
@@ -58,48 +59,10 @@ export function SetUpsStage({ close }: SetUpsStageProps): JSX.Element {
       {setUps.problem.value === null ? null : <Notice problem={setUps.problem.value} dismiss={() => (setUps.problem.value = null)} />}
       <Notices />
       <SetUpStrip />
-      <div class="setups-tabs" role="tablist" aria-label="Sheets of the gun set-ups" onKeyDown={turnSheet}>
-        {SET_UPS_TABS.map((each) => (
-          <button
-            key={each}
-            type="button"
-            role="tab"
-            id={tabId(each)}
-            aria-selected={tab === each}
-            aria-controls="setups-sheet"
-            tabIndex={tab === each ? 0 : -1}
-            onClick={() => lookAt({ tab: each })}
-          >
-            {TAB_WORDS[each]}
-          </button>
-        ))}
-      </div>
-      <div id="setups-sheet" class="setups-sheet" role="tabpanel" aria-labelledby={tabId(tab)}>
+      <SheetTabs sheet="setups-sheet" label="Sheets of the gun set-ups" words={TAB_WORDS} tabs={SET_UPS_TABS} shown={tab} show={(next) => lookAt({ tab: next })} />
+      <div id="setups-sheet" class="setups-sheet" role="tabpanel" aria-labelledby={tabId('setups-sheet', tab)}>
         <Sheet key={tab} />
       </div>
     </div>
   );
-}
-
-function tabId(tab: SetUpsTab): string {
-  return `setups-tab-${tab}`;
-}
-
-/** Where a key leads from one sheet. */
-const TURNS: Readonly<Record<string, (at: number) => number>> = {
-  ArrowLeft: (at) => at - 1,
-  ArrowRight: (at) => at + 1,
-  Home: () => 0,
-  End: () => -1,
-};
-
-/** Arrow keys go from sheet to sheet, Home and End to the first and the last. */
-function turnSheet(event: KeyboardEvent): void {
-  const turn = TURNS[event.key];
-  if (turn === undefined) return;
-  const count = SET_UPS_TABS.length;
-  const next = SET_UPS_TABS[(turn(SET_UPS_TABS.indexOf(state.setUps.peek().tab)) + count) % count] as SetUpsTab;
-  lookAt({ tab: next });
-  document.getElementById(tabId(next))?.focus();
-  event.preventDefault();
 }

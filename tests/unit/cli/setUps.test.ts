@@ -55,6 +55,14 @@ describe('crosscoat card', () => {
     expect(err).toContain(words);
   });
 
+  it('names the option that is no number', async () => {
+    const path = join(folder, 'card.csv');
+    writeFileSync(path, CARD);
+    expect((await run(['card', path, '--seed', 'x'])).err).toContain('--seed = "x" is not a whole number');
+    writeFileSync(join(folder, 'card.png'), PNG.sync.write(new PNG({ width: 40, height: 30 })));
+    expect((await run(['card', join(folder, 'card.png'), '--size', 'widexhigh'])).err).toMatch(/--size/);
+  });
+
   it('asks for the size of a photograph, and refuses what is no PNG', async () => {
     const path = join(folder, 'card.png');
     writeFileSync(path, 'no picture');

@@ -60,7 +60,7 @@ export function blockMeans(values: Float32Array, blockOfCell: Uint32Array, { col
 }
 
 /** Calls with every block that touches one by a side or a corner, and with itself. */
-export function eachNear({ columns, rows }: Blocks, block: number, take: (near: number) => void): void {
+function eachNear({ columns, rows }: Blocks, block: number, take: (near: number) => void): void {
   const [column, row] = [block % columns, Math.floor(block / columns)];
   for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
     for (let c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) take(r * columns + c);

@@ -1,6 +1,7 @@
 import { CrosscoatError, type Warning } from '../../../base/errors.ts';
+import { connectedRegions } from '../../../base/regions.ts';
 import type { Absorbance } from './absorbance.ts';
-import { type Blocks, eachNear, spread } from './blocks.ts';
+import { type Blocks, spread } from './blocks.ts';
 import type { BareEdges } from './flattenLight.ts';
 
 /** Assumed: a dark place apart with less of the film than this, against the greatest, is a blot and not one of a split fan's halves. */
@@ -43,23 +44,9 @@ export function findSpot({ blocks: film, leastFilm }: Absorbance, blocks: Blocks
 }
 
 /** Blocks above a limit that touch by a side or a corner, place by place. */
-function connectedPlaces(film: Float64Array, least: number, blocks: Blocks): number[][] {
-  const isTaken = new Uint8Array(film.length);
-  const places: number[][] = [];
-  for (let first = 0; first < film.length; first++) {
-    if (isTaken[first] === 1 || !((film[first] as number) > least)) continue;
-    isTaken[first] = 1;
-    const place = [first];
-    for (let i = 0; i < place.length; i++) {
-      eachNear(blocks, place[i] as number, (near) => {
-        if (isTaken[near] === 1 || !((film[near] as number) > least)) return;
-        isTaken[near] = 1;
-        place.push(near);
-      });
-    }
-    places.push(place);
-  }
-  return places;
+function connectedPlaces(film: Float64Array, least: number, { columns, rows }: Blocks): Uint32Array[] {
+  const { count, start, cells } = connectedRegions(Uint8Array.from(film, (here) => (here > least ? 1 : 0)), columns, rows);
+  return Array.from({ length: count }, (_, i) => cells.subarray(start[i], start[i + 1]));
 }
 
 function blotWarnings(blots: number): Warning[] {

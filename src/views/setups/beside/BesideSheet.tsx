@@ -2,15 +2,15 @@ import './beside.css';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { ESTIMATE_STATEMENT, shownTime, type ReportedComparison } from '../../../../sim/index.ts';
-import { besideSheet, chooseBeside, chosenSetUps, followBeside, MOST_BESIDE, saveReport } from '../../../app/setups/besideSheet.ts';
+import { besideSheet, chosenSetUps, followBeside, saveReport } from '../../../app/setups/besideSheet.ts';
 import { lookAt } from '../../../app/setups/setUps.ts';
 import { COMPARED_MAPS } from '../../../app/setups/setUpsPrefs.ts';
 import { state } from '../../../app/state.ts';
 import { ButtonRow } from '../../fields/ButtonRow.tsx';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { TickField } from '../../fields/TickField.tsx';
 import { Notice } from '../../frame/Notices.tsx';
 import { LAID_WORDS, MOMENT_WORDS } from '../../panel/fieldWords.ts';
+import { SetUpTicks } from '../SetUpTicks.tsx';
 import { CompareTable } from './CompareTable.tsx';
 import { SideMaps } from './SideMaps.tsx';
 
@@ -24,14 +24,9 @@ export function BesideSheet(): JSX.Element {
   const shown = reply.value;
   return (
     <div class="setups-beside">
-      <div class="beside-choice">
-        <fieldset class="group">
-          <legend>Set-ups, {MOST_BESIDE} at most</legend>
-          {state.job.value.setUps.map(({ id, name }) => (
-            <TickField key={id} label={name} on={chosenSetUps.value.includes(id)} turn={(on) => chooseBeside(id, on)} />
-          ))}
-        </fieldset>
-        <div class="beside-how">
+      <div class="setups-choice">
+        <SetUpTicks />
+        <div class="setups-how">
           <ButtonRow
             label="Speed of the strokes"
             value={beside.strokes}

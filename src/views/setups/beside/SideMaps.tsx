@@ -24,7 +24,7 @@ export function SideMaps({ comparison, times_s }: SideMapsProps): JSX.Element {
         <span>Time since trigger on <span class="window-value">{shownTime(time)}</span></span>
         <input type="range" min={0} max={times_s.length - 1} value={index.value} aria-valuetext={shownTime(time)} onInput={(event) => (index.value = Number(event.currentTarget.value))} />
       </label>
-      <div class="beside-maps">
+      <div class="setups-maps">
         {comparison.sides.map((side, i) => {
           const field = fields.value[i] ?? null;
           return (

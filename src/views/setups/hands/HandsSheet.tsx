@@ -3,17 +3,17 @@ import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { capitalised, chanceField, handsHead, handsRows, HANDS_NOTE, worstSentences, type ReportedHandsTable } from '../../../../sim/index.ts';
 import { coat } from '../../../app/document.ts';
-import { chooseBeside, chosenSetUps, MOST_BESIDE } from '../../../app/setups/besideSheet.ts';
+import { chosenSetUps } from '../../../app/setups/besideSheet.ts';
 import { followHands, handsResult, handsSheet, isOutOfDate, startHands, stopHands } from '../../../app/setups/handsSheet.ts';
 import { lookAt } from '../../../app/setups/setUps.ts';
 import { HANDS_COUNT, type HandsPrefs } from '../../../app/setups/setUpsPrefs.ts';
 import { state } from '../../../app/state.ts';
 import { ChoiceField } from '../../fields/ChoiceField.tsx';
-import { TickField } from '../../fields/TickField.tsx';
 import { ViewNumberField } from '../../fields/ViewNumberField.tsx';
 import { Notice } from '../../frame/Notices.tsx';
 import { LessonMap } from '../../demonstrations/LessonMap.tsx';
 import { MapLegend } from '../../panel/MapLegend.tsx';
+import { SetUpTicks } from '../SetUpTicks.tsx';
 
 /** What each set-up forgives: the same coat by many simulated hands. */
 export function HandsSheet(): JSX.Element {
@@ -24,14 +24,9 @@ export function HandsSheet(): JSX.Element {
   const set = (changed: Partial<HandsPrefs>): void => lookAt({ hands: { ...hands, ...changed } });
   return (
     <div class="setups-hands">
-      <div class="beside-choice">
-        <fieldset class="group">
-          <legend>Set-ups, {MOST_BESIDE} at most</legend>
-          {state.job.value.setUps.map(({ id, name }) => (
-            <TickField key={id} label={name} on={chosenSetUps.value.includes(id)} turn={(on) => chooseBeside(id, on)} />
-          ))}
-        </fieldset>
-        <div class="beside-how">
+      <div class="setups-choice">
+        <SetUpTicks />
+        <div class="setups-how">
           <ChoiceField id="hands-hand" label="Whose hand" value={hands.hand} options={handChoices()} choose={(hand) => set({ hand })} hint="The usual hands are assumptions; a trainee’s own comes from practice (Progress)." />
           <ViewNumberField id="hands-count" label="Hands to each set-up" unitKey="count" value={hands.count} low={HANDS_COUNT.low} high={HANDS_COUNT.high} isWhole set={(count) => set({ count })} />
           <div class="actions">
@@ -69,7 +64,7 @@ function HandsResult({ result }: { readonly result: ReportedHandsTable }): JSX.E
         </table>
       </div>
       <h3>Where it goes wrong</h3>
-      <div class="beside-maps">
+      <div class="setups-maps">
         {result.rows.map(({ setUp }, i) => {
           const field = fields[i];
           return field === undefined ? null : (

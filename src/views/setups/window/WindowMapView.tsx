@@ -1,6 +1,6 @@
 import type { JSX, TargetedPointerEvent } from 'preact';
 import { useMemo } from 'preact/hooks';
-import { axisShown, CODED_FAULTS, FAULT_WORDS, windowSvg, WINDOW_SIDE, type WindowPlace } from '../../../../sim/index.ts';
+import { axisShown, FAULT_WORDS, faultsOn, windowSvg, WINDOW_SIDE, type WindowPlace } from '../../../../sim/index.ts';
 import { windowSheet } from '../../../app/setups/windowSheet.ts';
 import { state } from '../../../app/state.ts';
 import type { WindowReply } from '../../../worker/setUpMessages.ts';
@@ -14,7 +14,6 @@ export function WindowMapView({ reply, isRough }: { readonly reply: WindowReply;
     () => windowSvg({ map, x: axisShown(map.x.axis, units), y: axisShown(map.y.axis, units), best: description.window?.best ?? null, stated: description.stated, id: 'window' }),
     [reply, units],
   );
-  const present = CODED_FAULTS.filter((_, i) => map.codes.includes(i + 1));
   return (
     <figure class="window-map" aria-busy={isRough}>
       <div class="window-picture" onPointerDown={(event) => probe(event, reply)}>
@@ -24,7 +23,7 @@ export function WindowMapView({ reply, isRough }: { readonly reply: WindowReply;
       <figcaption>
         Plain: nothing at fault. Cross: the coat as stated. Ring: most room all round.
         <ul class="window-key">
-          {present.map((fault) => (
+          {faultsOn(map).map((fault) => (
             <li key={fault}><svg class="window-swatch" viewBox="0 0 10 10" aria-hidden="true"><rect width="10" height="10" fill={`url(#window-${fault})`} /></svg>{FAULT_WORDS[fault]}</li>
           ))}
         </ul>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { halfInterval, SIGMAS_95 } from '../../../../sim/run/compare/spread.ts';
+import { SIGMAS_95 } from '../../../../sim/base/special.ts';
+import { halfInterval } from '../../../../sim/run/compare/spread.ts';
 
 /** Standard deviation of f(z) for a normal z, by the trapezoid rule from -8 to 8. */
 function deviation(f: (z: number) => number): number {

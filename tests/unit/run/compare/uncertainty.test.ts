@@ -3,7 +3,7 @@ import { movedSetUp } from '../../../../sim/gun/knownWithin.ts';
 import { layCoat } from '../../../../sim/run/lay.ts';
 import { strokesOf } from '../../../../sim/run/strokes.ts';
 import { laidValues } from '../../../../sim/run/compare/laidValues.ts';
-import { SIGMAS_95 } from '../../../../sim/run/compare/spread.ts';
+import { SIGMAS_95 } from '../../../../sim/base/special.ts';
 import { knownSetUp, laidWithin, withSetUp } from '../../../../sim/run/compare/uncertainty.ts';
 import { settleCoat } from '../../../../sim/run/settle.ts';
 import { testJob, type JobParts } from '../testJob.ts';

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { describeWindow } from '../../../../sim/run/window/describeWindow.ts';
-import { WINDOW_FAULTS, type WindowFault } from '../../../../sim/run/window/sprayPoint.ts';
 import { sideValue } from '../../../../sim/run/window/sideValue.ts';
-import type { WindowMap, WindowPlane } from '../../../../sim/verdict/workingWindow.ts';
+import { WINDOW_FAULTS, type WindowFault, type WindowMap, type WindowPlane } from '../../../../sim/verdict/workingWindow.ts';
 import { pointOf, wall } from '../../../helpers/walls.ts';
 
 const through = pointOf(wall());
@@ -13,7 +12,7 @@ const PLANE: WindowPlane = { x: { axis: 'distance', low: 0.1, high: 0.3, count: 
 function mapOf(slackAt: Partial<Record<WindowFault, (x: number, y: number) => number>>, inRange: (x: number) => boolean = () => true): WindowMap {
   const points = PLANE.x.count * PLANE.y.count;
   const slack = Object.fromEntries(WINDOW_FAULTS.map((fault) => [fault, new Float32Array(points).fill(1)])) as Record<WindowFault, Float32Array>;
-  const map = { ...PLANE, through, codes: new Uint8Array(points), slack, inRange: new Uint8Array(points).fill(1), interpolated: false };
+  const map = { ...PLANE, through, faults: WINDOW_FAULTS, codes: new Uint8Array(points), slack, inRange: new Uint8Array(points).fill(1), interpolated: false };
   for (let at = 0; at < points; at++) {
     const [x, y] = [sideValue(PLANE.x, at % PLANE.x.count), sideValue(PLANE.y, Math.floor(at / PLANE.x.count))];
     let least = 0;

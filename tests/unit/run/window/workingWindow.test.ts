@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { describeWindow } from '../../../../sim/run/window/describeWindow.ts';
 import { predictorFor } from '../../../../sim/run/window/predictPoints.ts';
-import { WINDOW_AXES, WINDOW_FAULTS, withAxis, type WindowAxis } from '../../../../sim/run/window/sprayPoint.ts';
+import { WINDOW_AXES, withAxis, type WindowAxis } from '../../../../sim/run/window/sprayPoint.ts';
 import { usualRange } from '../../../../sim/run/window/usualRange.ts';
 import { sideValue } from '../../../../sim/run/window/sideValue.ts';
-import type { WindowMap, WindowSide } from '../../../../sim/verdict/workingWindow.ts';
+import { WINDOW_FAULTS, type WindowMap, type WindowSide } from '../../../../sim/verdict/workingWindow.ts';
 import { mapWindow, windowStrips } from '../../../../sim/run/window/workingWindow.ts';
 import { pointOf, wall } from '../../../helpers/walls.ts';
 
@@ -16,7 +16,7 @@ function side(axis: WindowAxis, count: number, ends = usualRange(setting, axis))
 }
 
 describe('mapWindow', () => {
-  const map = mapWindow(setting, { x: side('distance', 13, [0.08, 0.32]), y: side('speed', 9) }, { predictor });
+  const map = mapWindow(setting, { x: side('distance', 13, [0.08, 0.32]), y: side('speed', 9) });
 
   it('holds at each place what the point there is predicted to be', () => {
     for (const [column, row] of [[0, 0], [12, 0], [5, 4], [12, 8]] as const) {
@@ -37,12 +37,12 @@ describe('mapWindow', () => {
   });
 
   it('comes row by row, and stops when asked', () => {
-    const strips = windowStrips(setting, { x: side('overlap', 4), y: side('fluid', 3) }, { predictor });
+    const strips = windowStrips(setting, { x: side('overlap', 4), y: side('fluid', 3) });
     expect([strips.next().value, strips.next().value, strips.next().value]).toEqual([1, 2, 3]);
     const last = strips.next();
     expect(last.done).toBe(true);
     expect((last.value as WindowMap).codes).toHaveLength(12);
-    expect(() => mapWindow(setting, { x: side('overlap', 4), y: side('fluid', 3) }, { predictor, shouldStop: () => true })).toThrow(/stopped on request/);
+    expect(() => mapWindow(setting, { x: side('overlap', 4), y: side('fluid', 3) }, { shouldStop: () => true })).toThrow(/stopped on request/);
   });
 
   it.each([
@@ -50,7 +50,7 @@ describe('mapWindow', () => {
     ['temperature', 3, 31],
   ] as const)('interpolates along %s where every point needs a law, right to 0.02 of a limit', (_, thinners, temperatures) => {
     const plane = { x: side('thinner', thinners, [0.1, 0.8]), y: side('temperature', temperatures, [289.15, 303.15]) };
-    const rough = mapWindow(setting, plane, { predictor });
+    const rough = mapWindow(setting, plane);
     expect(rough.interpolated).toBe(true);
     for (const place of [1, 2, 8, 11, 16, 23, 29]) {
       const [column, row] = thinners > temperatures ? [place, 1] : [1, place];
@@ -62,8 +62,8 @@ describe('mapWindow', () => {
 
   it('warms the room before it wets it, whichever side each is on', () => {
     const [t, h] = [side('temperature', 2, [290.15, 300.15]), side('humidity', 2, [0.3, 0.6])];
-    const across = mapWindow(setting, { x: t, y: h }, { predictor });
-    const along = mapWindow(setting, { x: h, y: t }, { predictor });
+    const across = mapWindow(setting, { x: t, y: h });
+    const along = mapWindow(setting, { x: h, y: t });
     expect([along.slack.blush[0], along.slack.blush[2], along.slack.blush[1], along.slack.blush[3]]).toEqual(Array.from(across.slack.blush));
     const direct = predictor([pointOf(setting, { temperature_K: 300.15, humidityFraction: 0.6 })])[0]!;
     expect(across.slack.blush[3]).toBe(Math.fround(direct.slack.blush));
