@@ -241,3 +241,8 @@ export * from './report/fitText.ts';
 export type * from './report/reportedFit.ts';
 export { FIT_DISTANCES_M, FIT_OVERLAPS, FIT_SPEEDS_M_S, type FitLimits, type FitPasses, type FitRange, type Wish } from './run/fit/wish.ts';
 export { workOut, type WorkedOut } from './run/fit/workOut.ts';
+
+// scheme
+export { LAYERS } from './job/schemeSchema.ts';
+export type { ColourSpec, HourSpec, RoomSpec, SchemeSpec, StepSpec, SupplySpec, WorkingSpec } from './job/schema.ts';
+export type { Origin, PlannedCoat, PlannedScheme, PlannedStep, Spread } from './scheme/planned.ts';

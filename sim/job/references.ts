@@ -1,7 +1,8 @@
-import { nearestWord } from '../base/nearestWord.ts';
 import { SHARE_SLACK_PERCENT } from './defaults.ts';
-import { valueWords, type Problem } from './problems.ts';
+import { problem, repeatedIds, unknownId } from './idProblems.ts';
+import type { Problem } from './problems.ts';
 import type { CoatSpec, Job, MixSpec, SetUpSpec, TargetSpec } from './schema.ts';
+import { schemeProblems } from './schemeReferences.ts';
 
 /** What a schema cannot say: ids that are unique and exist, limits in their order, shares that add up. */
 export function referenceProblems(job: Job): Problem[] {
@@ -16,19 +17,8 @@ export function referenceProblems(job: Job): Problem[] {
     ...job.setUps.flatMap((setUp, i) => setUpProblems(`/setUps/${i}`, setUp)),
     ...job.coats.flatMap((coat, i) => coatProblems(`/coats/${i}`, coat, job)),
     ...circleProblems(job.coats),
+    ...schemeProblems(job),
   ];
-}
-
-function repeatedIds(pointer: string, items: readonly { readonly id: string }[]): Problem[] {
-  const first = new Map<string, number>();
-  return items.flatMap(({ id }, i) => {
-    const earlier = first.get(id);
-    if (earlier === undefined) {
-      first.set(id, i);
-      return [];
-    }
-    return [problem(`${pointer}/${i}/id`, `= "${id}" is also the id of ${pointer}/${earlier}; give each its own id`)];
-  });
 }
 
 function coatProblems(pointer: string, coat: CoatSpec, job: Job): Problem[] {
@@ -95,15 +85,6 @@ function mixProblems(pointer: string, mix: MixSpec): Problem[] {
   return [problem(`${pointer}/thinner`, `has shares ${shares} = ${shownSum} %, not 100 % (± ${SHARE_SLACK_PERCENT}); give shares of the whole thinner`)];
 }
 
-function unknownId(pointer: string, id: string, items: readonly { readonly id: string }[], what: string): Problem[] {
-  const ids = items.map((item) => item.id);
-  if (ids.includes(id)) return [];
-  const near = nearestWord(id, ids);
-  const some = ids.slice(0, 8).join(', ');
-  const advice = near !== null ? `did you mean "${near}"?` : ids.length === 0 ? `the job has no ${what}; add it or leave this key out` : `give one of ${some}`;
-  return [problem(pointer, `= ${valueWords(id)} is the id of no ${what}; ${advice}`)];
-}
-
 function targetProblems(pointer: string, target: TargetSpec): Problem[] {
   const { min_percent, max_percent, holiday_percent } = target;
   const problems: Problem[] = [];
@@ -137,8 +118,4 @@ function tableProblems(pointer: string, place_mm: readonly number[], film: reado
   }
   if (!film.some((value) => value > 0)) return [problem(`${pointer}/film`, 'has no film above 0; give the measured film')];
   return [];
-}
-
-function problem(pointer: string, words: string): Problem {
-  return { pointer, text: `${pointer} ${words}` };
 }

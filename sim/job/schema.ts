@@ -1,9 +1,10 @@
 import * as v from 'valibot';
 import { CardSchema, KnownWithinSchema } from './cardSchema.ts';
+import { ColourSchema, HourSchema, RoomSchema, SchemeSchema, SupplySchema, WorkingSchema } from './schemeSchema.ts';
 import { list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
 
 /** Version of the job file that this build writes. Older versions are upgraded on reading. */
-export const SCHEMA_VERSION = 4;
+export const SCHEMA_VERSION = 5;
 
 /** Longest text of one recording, letters. */
 export const LONGEST_RECORDING = 64e6;
@@ -89,6 +90,12 @@ const PanelSchema = record(
     backing: v.optional(
       oneOf(BACKING_WORDS, 'what lies under the film and lends it heat: cloth open to the air behind, thin metal sheet, thick board'),
       'open-cloth',
+    ),
+    hinge_mm: v.optional(
+      v.pipe(
+        v.strictTuple([point, point], 'give two points, each of x and y in mm'),
+        v.description('hinge line of a moving surface: two points on it, in the outline\'s coordinates, mm'),
+      ),
     ),
   },
   'a flat panel',
@@ -341,6 +348,12 @@ export const JobSchema = record(
     setUps: list(SetUpSchema, 1, 100, 'gun set-ups'),
     coats: list(CoatSchema, 1, 500, 'coats in order'),
     recordings: v.optional(list(RecordingSchema, 0, 100, 'recorded strokes'), []),
+    schemes: v.optional(list(SchemeSchema, 0, 20, 'schemes of coats')),
+    colours: v.optional(list(ColourSchema, 0, 50, 'colours of the schemes')),
+    room: v.optional(RoomSchema),
+    hours: v.optional(list(HourSchema, 0, 2000, 'the air hour by hour, in order of time')),
+    working: v.optional(WorkingSchema),
+    supplies: v.optional(list(SupplySchema, 0, 50, 'what products are sold in')),
   },
   'a job',
 );
@@ -373,5 +386,19 @@ export type OwnHandSpec = Extract<HandSpec, { readonly kind: 'own' }>;
 export type PlanSpec = CoatSpec['plan'];
 /** The film that a coat should have, with its limits. */
 export type TargetSpec = CoatSpec['target'];
+/** A scheme of coats for some panels. */
+export type SchemeSpec = NonNullable<Job['schemes']>[number];
+/** One step of a scheme. */
+export type StepSpec = SchemeSpec['steps'][number];
+/** A colour as far as hiding is concerned. */
+export type ColourSpec = NonNullable<Job['colours']>[number];
+/** The room and its fan. */
+export type RoomSpec = NonNullable<Job['room']>;
+/** The air at one time. */
+export type HourSpec = NonNullable<Job['hours']>[number];
+/** When work is done. */
+export type WorkingSpec = NonNullable<Job['working']>;
+/** What a product is sold in. */
+export type SupplySpec = NonNullable<Job['supplies']>[number];
 /** A recorded path, kept as the text of its file. */
 export type RecordingSpec = Job['recordings'][number];

@@ -25,6 +25,9 @@ const UPGRADES: Readonly<Record<number, Upgrade>> = {
   // Version 4 knows what a test card said: where the rays seem to start, how well numbers are known, the readings. It
   // asks for nothing new.
   3: { apply: (old) => ({ ...old, schemaVersion: 4 }), added: [], addedWords: '' },
+  // Version 5 knows what is planned around the coats: schemes, colours, room, air by the hour, working hours, tins, hinge
+  // lines. It asks for nothing new.
+  4: { apply: (old) => ({ ...old, schemaVersion: 5 }), added: [], addedWords: '' },
 };
 
 /** A job file in this build's version, and the version it was written in. */

@@ -3,6 +3,7 @@ import { parseJob } from '../../sim/index.ts';
 import { unpackJob } from '../storage/packJob.ts';
 import { prefsFrom } from './practicePrefs.ts';
 import { problemOf } from './problem.ts';
+import { schemeFrom } from './scheme/schemePrefs.ts';
 import { setUpsFrom } from './setups/setUpsPrefs.ts';
 import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
@@ -36,6 +37,7 @@ export function restore(kept: ReadonlyMap<string, unknown>): boolean {
     }
     state.practice.value = prefsFrom(kept.get('practice'));
     state.setUps.value = setUpsFrom(kept.get('setUps'));
+    state.scheme.value = schemeFrom(kept.get('scheme'));
     const stored = unpackJob(kept);
     if (stored === null) return false;
     try {

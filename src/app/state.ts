@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { demoJob, type FieldKind, type Job, type MomentFieldKind, type UnitSystem } from '../../sim/index.ts';
 import { USUAL_PREFS, type PracticePrefs } from './practicePrefs.ts';
 import type { Problem } from './problem.ts';
+import { USUAL_SCHEME, type SchemePrefs } from './scheme/schemePrefs.ts';
 import { USUAL_SET_UPS, type SetUpsPrefs } from './setups/setUpsPrefs.ts';
 import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
 
@@ -55,6 +56,8 @@ export const state = {
   practice: signal<PracticePrefs>(USUAL_PREFS),
   /** What is looked at of the gun set-ups. */
   setUps: signal<SetUpsPrefs>(USUAL_SET_UPS),
+  /** What is looked at of the scheme. */
+  scheme: signal<SchemePrefs>(USUAL_SCHEME),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
   replay: signal<ReplayReply | null>(null),

@@ -19,6 +19,7 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   foldedCautions: 'browser',
   practice: 'browser',
   setUps: 'browser',
+  scheme: 'browser',
   film: 'nowhere',
   verdict: 'nowhere',
   replay: 'nowhere',

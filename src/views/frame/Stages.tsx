@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
 import { openDemonstrations } from '../demonstrations/openDemonstrations.ts';
 import { openPractice } from '../practice/openPractice.ts';
+import { openScheme } from '../scheme/openScheme.ts';
 import { openSetUps } from '../setups/openSetUps.ts';
 import { showDoubts } from '../verdict/Doubts.tsx';
 import { STAGE_NAMES, state, type StageName } from '../../app/state.ts';
@@ -15,38 +16,44 @@ const MARK_WORDS: Readonly<Record<StageMark, string>> = {
   'not-yet': 'not yet',
 };
 
+/** The scheme stands after the part. */
+const SCHEME_PLACE = 2;
+
 /** The stages of the work, in the order the trade does it. */
 export function Stages(): JSX.Element {
   return (
     <nav class="stages" aria-label="Stages of the work">
       <ol>
-        {STAGE_NAMES.map((stage, i) => {
-          const words = STAGE_WORDS[stage];
-          const mark = stageMarks.value[stage];
-          return (
-            <li key={stage}>
-              <button
-                type="button"
-                class="stage"
-                aria-current={state.stage.value === stage ? 'step' : undefined}
-                onClick={() => (state.stage.value = stage)}
-              >
-                <span class="stage-number" aria-hidden="true">{i + 1}</span>
-                <span class="stage-name">{words}</span>
-                <StageSign mark={mark} />
-                <span class={mark === 'set' ? 'hidden-words' : `stage-mark ${mark}`}>{MARK_WORDS[mark]}</span>
-              </button>
-              {mark === 'doubt' ? (
-                <button type="button" class="plain" onClick={showDoubts}>see Doubts<span class="hidden-words"> of {words}</span></button>
-              ) : null}
-            </li>
-          );
-        })}
-        <Over number={STAGE_NAMES.length + 1} words="Set-ups" open={openSetUps} />
-        <Over number={STAGE_NAMES.length + 2} words="Practice" open={openPractice} />
-        <Over number={STAGE_NAMES.length + 3} words="Demonstrations" open={openDemonstrations} />
+        {STAGE_NAMES.map((stage, i) => (
+          <>
+            {stage === 'mix' ? <Over number={SCHEME_PLACE} words="Scheme" open={openScheme} /> : null}
+            <Stage key={stage} stage={stage} number={i + 1 + (i + 1 >= SCHEME_PLACE ? 1 : 0)} />
+          </>
+        ))}
+        <Over number={STAGE_NAMES.length + 2} words="Set-ups" open={openSetUps} />
+        <Over number={STAGE_NAMES.length + 3} words="Practice" open={openPractice} />
+        <Over number={STAGE_NAMES.length + 4} words="Demonstrations" open={openDemonstrations} />
       </ol>
     </nav>
+  );
+}
+
+/** A stage whose form stands in the window. */
+function Stage({ stage, number }: { readonly stage: StageName; readonly number: number }): JSX.Element {
+  const words = STAGE_WORDS[stage];
+  const mark = stageMarks.value[stage];
+  return (
+    <li>
+      <button type="button" class="stage" aria-current={state.stage.value === stage ? 'step' : undefined} onClick={() => (state.stage.value = stage)}>
+        <span class="stage-number" aria-hidden="true">{number}</span>
+        <span class="stage-name">{words}</span>
+        <StageSign mark={mark} />
+        <span class={mark === 'set' ? 'hidden-words' : `stage-mark ${mark}`}>{MARK_WORDS[mark]}</span>
+      </button>
+      {mark === 'doubt' ? (
+        <button type="button" class="plain" onClick={showDoubts}>see Doubts<span class="hidden-words"> of {words}</span></button>
+      ) : null}
+    </li>
   );
 }
 

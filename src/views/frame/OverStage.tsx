@@ -1,0 +1,64 @@
+import './overStage.css';
+import type { Signal } from '@preact/signals';
+import type { ComponentChildren, ComponentType, JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { redo, undo } from '../../app/document.ts';
+import type { Problem } from '../../app/problem.ts';
+import { state } from '../../app/state.ts';
+import { Notice, Notices } from './Notices.tsx';
+import { SheetTabs, tabId } from './SheetTabs.tsx';
+
+export interface OverStageProps<Tab extends string> {
+  /** Class of the stage and head of its ids: `setups`. */
+  readonly name: string;
+  readonly title: string;
+  readonly close: () => void;
+  /** Something asked for on a sheet did not work; stays until dismissed. */
+  readonly problem: Signal<Problem | null>;
+  readonly words: Readonly<Record<Tab, string>>;
+  readonly tabs: readonly Tab[];
+  readonly shown: Tab;
+  readonly show: (tab: Tab) => void;
+  readonly sheets: Readonly<Record<Tab, ComponentType>>;
+  /** What stands above the tabs for every sheet. */
+  readonly children?: ComponentChildren;
+}
+
+/** A stage of several sheets laid over the window, with undo and redo, and Escape to close. */
+export function OverStage<Tab extends string>({ name, title, close, problem, words, tabs, shown, show, sheets, children }: OverStageProps<Tab>): JSX.Element {
+  const stage = useRef<HTMLDivElement>(null);
+  useEffect(() => stage.current?.focus(), []);
+  const Sheet: ComponentType = sheets[shown];
+  const [past, future] = [state.past.value.at(-1), state.future.value.at(-1)];
+  const sheetId = `${name}-sheet`;
+  return (
+    <div
+      ref={stage}
+      class={`over-window over-stage ${name}`}
+      role="dialog"
+      aria-modal="true"
+      aria-label={title}
+      tabIndex={-1}
+      onKeyDown={(event) => { if (event.key === 'Escape' && !event.defaultPrevented) close(); }}
+      // A file that misses its field must not take the browser away from the page.
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => event.preventDefault()}
+    >
+      <header class="over-head">
+        <h1>{title}</h1>
+        <div class="over-actions">
+          <button type="button" disabled={past === undefined} title={past === undefined ? '' : `Undo: ${past.label}`} onClick={undo}>Undo</button>
+          <button type="button" disabled={future === undefined} title={future === undefined ? '' : `Redo: ${future.label}`} onClick={redo}>Redo</button>
+          <button type="button" class="act" onClick={close}>Close</button>
+        </div>
+      </header>
+      {problem.value === null ? null : <Notice problem={problem.value} dismiss={() => (problem.value = null)} />}
+      <Notices />
+      {children}
+      <SheetTabs sheet={sheetId} label={`Sheets of ${title}`} words={words} tabs={tabs} shown={shown} show={show} />
+      <div id={sheetId} class="over-sheet" role="tabpanel" aria-labelledby={tabId(sheetId, shown)}>
+        <Sheet key={shown} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,5 @@
+import type { JSX } from 'preact';
+
+export function MixSheet(): JSX.Element {
+  return <p>To come.</p>;
+}
