@@ -246,3 +246,12 @@ export { workOut, type WorkedOut } from './run/fit/workOut.ts';
 export { LAYERS } from './job/schemeSchema.ts';
 export type { ColourSpec, HourSpec, RoomSpec, SchemeSpec, StepSpec, SupplySpec, WorkingSpec } from './job/schema.ts';
 export type { Origin, PlannedCoat, PlannedScheme, PlannedStep, Spread } from './scheme/planned.ts';
+
+// scheme: air
+export { CARE_MARGIN_K, CLIMATE_RULES, SURFACE_MARGIN_K, WARMEST_K } from './air/climateRules.ts';
+export type { ClimateLimit, ClimateMeasure, ClimateRule, ClimateRuleId, ClimateVerdictWord } from './air/climateRules.ts';
+export { climateVerdict, type ClimateReason, type ClimateVerdict, type RuleVerdict } from './air/climateVerdict.ts';
+export { clockOf, localTimeOf, MINUTES_PER_DAY, minutesOf, weekdayOf } from './base/localTime.ts';
+export * from './report/climateWords.ts';
+export { dryEvenFilm, type EvenFilm, type EvenFilmDrying, type SolventLeft } from './run/scheme/evenFilm.ts';
+export { planScheme, schemeOf } from './run/scheme/planScheme.ts';
