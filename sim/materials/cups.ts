@@ -48,3 +48,19 @@ export const CUPS: readonly Cup[] = [
 export function cupById(id: string, place?: Place): Cup {
   return knownEntry(CUPS, id, 'cup', place);
 }
+
+/**
+ * A cup as people type it: `ford4`, `Ford No. 4`, `zahn #2`, `ISO 4 mm`, or its id.
+ * @throws CrosscoatError `schema` for an unknown one, with the near word and all ids.
+ */
+export function cupByWord(word: string, place?: Place): Cup {
+  const bare = bareName(word);
+  const found = CUPS.find(({ id }) => bareName(id) === bare);
+  // An unknown one is looked up as an id would be written, so that the near word is found.
+  return found ?? cupById(bare.replace(/(\D)(\d+)$/, '$1-$2') || word, place);
+}
+
+/** Letters and figures alone, without the words that only say that it is a cup with a number. */
+function bareName(word: string): string {
+  return word.toLowerCase().replaceAll(/\b(?:cup|no|number|nr)\b|(?<=\d)\s*mm\b|[^a-z\d]/g, '');
+}

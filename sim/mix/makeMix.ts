@@ -9,14 +9,13 @@ import { finishById } from '../materials/finishes.ts';
 import { solventById } from '../materials/solvents.ts';
 import { cupViscosity_m2_s, isInCupRange } from './cups.ts';
 import type { Mix } from './mix.ts';
+import { MOST_RETARDER } from './retarder.ts';
 import { solventClasses } from './solventClass.ts';
 
 /** How far the shares of a blend may be from 100 %. */
 const SUM_TOLERANCE_percent = 0.1;
 /** Volumes of thinner to one of finish beyond which nothing is a finish any more. */
 export const MOST_THINNER = 10;
-/** Share of the thinner beyond which a retarder is thought too much: common practice, 5 to 15 % usual. */
-const MOST_RETARDER = 0.25;
 
 /**
  * What is in the cup, from what the job states: solvents, solids, density, speed and viscosity.
