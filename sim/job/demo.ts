@@ -1,4 +1,5 @@
 import { DISTANCE_MM, RETARDER, USUAL_AIR, USUAL_BACKING, WAIT_MIN, defaultMix, defaultSetUp } from './defaults.ts';
+import { demoPlanning, schemeMixes } from './demoScheme.ts';
 import { SCHEMA_VERSION, type CoatSpec, type Job, type MixSpec, type PanelSpec, type PlanSpec, type RecordingSpec, type SetUpSpec, type TargetSpec } from './schema.ts';
 
 /** Name of the recorded session that belongs to the demo job, beside this file. */
@@ -27,10 +28,11 @@ export function demoJob(): Job {
     cell_mm: 2,
     part: { name: 'Rudder of the club trainer', panels: [rudder()] },
     air: { ...USUAL_AIR },
-    mixes: [generalMix(), retardedMix()],
+    mixes: [generalMix(), retardedMix(), ...schemeMixes()],
     setUps: [lowPressure(), conventional(), wornCap()],
     coats: [plannedCoat(), handCoat(), singleCoat(), secondCoat()],
     recordings: [],
+    ...demoPlanning(DEMO_PLANNED_COAT, 'left-side'),
   };
 }
 
@@ -65,6 +67,7 @@ function rudder(): PanelSpec {
     holes: [{ circle_mm: [150, 560, 92] }],
     attitude: { tilt_deg: 90, down_deg: -90 },
     backing: USUAL_BACKING,
+    hinge_mm: [[0, 0], [0, 1250]],
   };
 }
 

@@ -30,9 +30,8 @@ function stepProblems(pointer: string, step: StepSpec, scheme: SchemeSpec, job: 
   if (step.kind !== 'brush' && step.kind !== 'spray') return waits;
   return [
     ...waits,
-    ...(step.kind === 'brush'
-      ? unknownId(`${pointer}/mix`, step.mix, job.mixes, 'mix')
-      : unknownId(`${pointer}/coat`, step.coat, job.coats, 'coat')),
+    ...(step.mix === undefined ? [] : unknownId(`${pointer}/mix`, step.mix, job.mixes, 'mix')),
+    ...(step.kind === 'spray' ? unknownId(`${pointer}/coat`, step.coat, job.coats, 'coat') : []),
     ...(step.colour === undefined ? [] : unknownId(`${pointer}/colour`, step.colour, colours, 'colour')),
     ...(step.kind === 'spray' ? otherPanel(`${pointer}/coat`, step.coat, scheme, job) : []),
   ];

@@ -82,8 +82,10 @@ export function makeHandlers(): Handlers {
   const fits = fetchedOnce(async () => (await import('./fitHandlers.ts')).makeFitHandlers());
   const handsOf = fetchedOnce(async () => (await import('./handsHandlers.ts')).makeHandsHandlers());
   const comparisons = fetchedOnce(async () => (await import('./compareHandlers.ts')).makeCompareHandlers());
+  const schemes = fetchedOnce(async () => (await import('./schemeHandlers.ts')).makeSchemeHandlers());
 
   return {
+    planScheme: async (request) => (await schemes()).planScheme(request),
     cardFit: async (request) => (await cards()).cardFit(request),
     cardPhoto: async (request) => (await cards()).cardPhoto(request),
     windowMap: async (request) => (await windows()).windowMap(request),

@@ -1,6 +1,8 @@
 import './scheme.css';
 import type { ComponentType, JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { lookAtScheme, schemeStage } from '../../app/scheme/scheme.ts';
+import { followScheme } from '../../app/scheme/schemePlan.ts';
 import { SCHEME_TABS, type SchemeTab } from '../../app/scheme/schemePrefs.ts';
 import { state } from '../../app/state.ts';
 import { OverStage } from '../frame/OverStage.tsx';
@@ -22,6 +24,7 @@ const SHEETS: Readonly<Record<SchemeTab, ComponentType>> = {
 
 /** The scheme: coats in order, their mix and air, vapour, amounts, days, and one sheet for the wall. */
 export function SchemeStage({ close }: { readonly close: () => void }): JSX.Element {
+  useEffect(followScheme, []);
   const { tab } = state.scheme.value;
   return <OverStage name="scheme" title="Scheme" close={close} problem={schemeStage.problem} words={TAB_WORDS} tabs={SCHEME_TABS} shown={tab} show={(next) => lookAtScheme({ tab: next })} sheets={SHEETS} />;
 }
