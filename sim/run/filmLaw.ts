@@ -3,10 +3,11 @@ import { makeFilmLaw } from '../film/makeLaw.ts';
 import type { FilmLaw } from '../film/law.ts';
 import { backingById } from '../materials/backings.ts';
 import { viscosity_Pa_s } from '../mix/viscosity.ts';
+import type { Panel } from '../panel/panel.ts';
 import type { CoatSetting } from './result.ts';
 
 /** How a coat's film dries, flows and levels: its mix, the day's air, the panel's backing and attitude. */
-export function filmLawOf({ mix, air, panel, backing }: Pick<CoatSetting, 'mix' | 'air' | 'panel' | 'backing'>): FilmLaw {
+export function filmLawOf({ mix, air, panel, backing }: Pick<CoatSetting, 'mix' | 'air' | 'backing'> & { readonly panel: Pick<Panel, 'attitude'> }): FilmLaw {
   const { finish } = mix;
   const under = backingById(backing);
   return makeFilmLaw({

@@ -1,0 +1,72 @@
+import { airAnswer } from '../../air/airAnswer.ts';
+import { climateVerdict } from '../../air/climateVerdict.ts';
+import { makeAir } from '../../air/moistAir.ts';
+import { CELSIUS_0_K } from '../../base/units.ts';
+import type { AirSpec } from '../../job/schema.ts';
+import { backingById } from '../../materials/backings.ts';
+import { solventById } from '../../materials/solvents.ts';
+import type { RetardedMix } from '../../air/airAnswer.ts';
+import { changedMixSpec, USUAL_RETARDER } from '../../mix/changedMixSpec.ts';
+import { makeMix } from '../../mix/makeMix.ts';
+import type { TodayAnswer, TodayQuestion } from '../../scheme/today.ts';
+import { todayAmounts } from './todayAmounts.ts';
+import { todayFilm, todayHold } from './todayFilm.ts';
+import { tidy, todayMixSpec } from './todayMix.ts';
+import { todayNext } from './todayNext.ts';
+import { todayThinning } from './todayThinning.ts';
+import { checkToday } from './usualToday.ts';
+
+/** Share of retarder that is tried, of the thinner: the middle of the usual 5 to 15 %. */
+const TRIED_RETARDER = 0.1;
+
+/**
+ * The front sheet: from a handful of numbers to whether one can spray now, how far to thin, the film wet
+ * and dry, whether it holds, when the next step may begin, how much to mix and what it weighs.
+ *
+ * Plain arithmetic and the model's even film: no strokes, no fan, no edges. Every part carries what
+ * its working needs. Takes a few milliseconds, so that it can answer as one types.
+ * @throws CrosscoatError `range` for a number outside its limits, `schema` for an unknown finish,
+ * thinner or cup; each message says what to give.
+ */
+export function answerToday(question: TodayQuestion): TodayAnswer {
+  checkToday(question);
+  const spec = todayMixSpec(question);
+  const mix = makeMix(spec, '/today');
+  const air = makeAir(todayAirSpec(question), '/air');
+  const answer = airAnswer(air, {
+    mix,
+    faces: backingById(question.backing).faces,
+    ceiling_K: question.ceiling_K,
+    retarded: retarded(question),
+  });
+  const surface_K = question.surface_K ?? air.temperature_K;
+  const hold = todayHold(question, mix);
+  const film = todayFilm(question, mix, hold);
+  return {
+    question,
+    mix,
+    climate: { answer, surface_K, verdict: climateVerdict(answer, surface_K) },
+    thinning: todayThinning(question, mix),
+    film,
+    hold,
+    next: todayNext(question, mix, air, answer.drying, film),
+    amounts: todayAmounts(question, mix, film),
+  };
+}
+
+/** The air as a job states it. */
+export function todayAirSpec({ temperature_K, humidityFraction, altitude_m, airSpeed_m_s, ceiling_K }: TodayQuestion): AirSpec {
+  return {
+    temperature_C: tidy(temperature_K - CELSIUS_0_K),
+    humidity_percent: tidy(humidityFraction * 100),
+    altitude_m,
+    speed_m_s: airSpeed_m_s,
+    ceiling_C: tidy(ceiling_K - CELSIUS_0_K),
+  };
+}
+
+function retarded(question: TodayQuestion): RetardedMix[] {
+  if (question.thinnerRatio === 0) return [];
+  const spec = changedMixSpec(todayMixSpec(question), { retarder_percent: TRIED_RETARDER * 100 });
+  return [{ retarder: solventById(USUAL_RETARDER).name, retarderFraction: TRIED_RETARDER, mix: makeMix(spec, '/today') }];
+}
