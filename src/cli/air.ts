@@ -1,18 +1,14 @@
 import {
-  airAnswer, airJson, airText, changedMixSpec, CrosscoatError, makeAir, makeMix, solventById, USUAL_AIR,
-  USUAL_RETARDER, type AirSpec, type MixSpec, type RetardedMix, type UnitSystem,
+  airAnswer, airJson, airText, changedMixSpec, makeAir, makeMix, solventById,
+  USUAL_RETARDER, type MixSpec, type RetardedMix, type UnitSystem,
 } from '../../sim/index.ts';
 import { statedMix } from './chosenMix.ts';
 import { EXIT } from './exitCodes.ts';
 import type { Io } from './io.ts';
-import { quantityOf } from './optionValues.ts';
+import { statedAir, type AirWords } from './statedAir.ts';
 
 /** Options of `crosscoat air` as commander gives them. */
-export interface AirOptions {
-  readonly temp: string;
-  readonly rh: string;
-  readonly altitude?: string;
-  readonly speed?: string;
+export interface AirOptions extends AirWords {
   readonly mix: string;
   readonly faces: '1' | '2';
   readonly units: UnitSystem;
@@ -36,27 +32,6 @@ export async function air(io: Io, options: AirOptions): Promise<number> {
   });
   await io.out(options.json === true ? `${JSON.stringify(airJson(answer), null, 2)}\n` : airText(answer, options.units));
   return EXIT.done;
-}
-
-function statedAir({ temp, rh, altitude, speed }: AirOptions): AirSpec {
-  return {
-    temperature_C: tidy(quantityOf('--temp', temp, ['temperature', '°C', '21C or 70F']) - CELSIUS_0_K),
-    humidity_percent: statedHumidity_percent(rh),
-    altitude_m: altitude === undefined ? USUAL_AIR.altitude_m : quantityOf('--altitude', altitude, ['length', 'm', '300m or 1000ft']),
-    speed_m_s: speed === undefined ? USUAL_AIR.speed_m_s : quantityOf('--speed', speed, ['speed', 'm/s', '0.5m/s or 100ft/min']),
-    ceiling_C: USUAL_AIR.ceiling_C,
-  };
-}
-
-function statedHumidity_percent(text: string): number {
-  const percent = tidy(quantityOf('--rh', text, ['ratio', '%', '65%']) * 100);
-  if (percent === 0 || percent > 1 || text.includes('%')) return percent;
-  throw new CrosscoatError('unit', `--rh = "${text}" may mean ${percent} % or ${tidy(percent * 100)} %; write the % sign`);
-}
-
-/** Without the last digits that changing the unit leaves. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(12));
 }
 
 /** The mix with more retarder than it has; none where it is not thinned. */
