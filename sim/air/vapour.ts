@@ -53,6 +53,8 @@ export interface RoomVapour {
   readonly airFraction: number;
   /** Lower explosive limit of the blend's vapour (Le Chatelier), by the lowest of the published limits. */
   readonly blendLel: number;
+  /** The same by the highest of them, which is the rule's own table where that has the solvent. */
+  readonly otherLel: number;
   /** Share of the explosive limit that the room's air holds; 1 is the limit. */
   readonly lelFraction: number;
   /** Σ C/L over the solvents that have an exposure limit; null where none has. */
@@ -118,6 +120,7 @@ export function vapourInRoom(liquids: readonly LiquidPart[], room_m3: number, ai
   const parts = liquids.map((liquid) => vapourPart(liquid, room_m3, air));
   const vapour_m3 = parts.reduce((sum, part) => sum + part.vapour_m3, 0);
   const blendLel = blendExplosiveFraction(parts.map((part) => ({ share: part.vapour_m3, limit: lowest(part.explosive) })));
+  const otherLel = blendExplosiveFraction(parts.map((part) => ({ share: part.vapour_m3, limit: (part.explosive.at(-1) as PublishedLimit).fraction })));
   const limited = parts.filter(({ exposure }) => exposure.length > 0);
   return {
     air,
@@ -126,6 +129,7 @@ export function vapourInRoom(liquids: readonly LiquidPart[], room_m3: number, ai
     vapour_m3,
     airFraction: vapour_m3 / room_m3,
     blendLel,
+    otherLel,
     lelFraction: parts.reduce((sum, part) => sum + part.lelFraction, 0),
     timesLimit: limited.length === 0 ? null : mixtureIndex(limited.map((part) => ({ fraction: part.airFraction, limit: lowest(part.exposure) }))),
     unlimited: parts.filter(({ exposure }) => exposure.length === 0).map(({ solvent }) => solvent.name),

@@ -29,6 +29,8 @@ export interface Unit {
 /** 0 °C in kelvin, exact. */
 export const CELSIUS_0_K = 273.15;
 export const METRES_PER_INCH = 0.0254;
+/** The pound-force to a square inch: 0.453 592 37 kg × 9.806 65 m/s² / (0.0254 m)², exact. */
+export const PASCALS_PER_PSI = (0.45359237 * 9.80665) / METRES_PER_INCH ** 2;
 export const METRES_PER_FOOT = 12 * METRES_PER_INCH;
 export const METRES_PER_MIL = METRES_PER_INCH / 1000;
 export const CUBIC_METRES_PER_US_GALLON = 231 * METRES_PER_INCH ** 3;
@@ -52,6 +54,7 @@ export const UNITS: readonly Unit[] = [
   { quantity: 'volume', names: ['mL', 'cc', 'cm³'], size: 1e-6 },
   { quantity: 'volume', names: ['L', 'litre', 'litres'], size: 1e-3 },
   { quantity: 'volume', names: ['m³'], size: 1 },
+  { quantity: 'volume', names: ['ft³', 'cu ft'], size: METRES_PER_FOOT ** 3 },
   { quantity: 'volume', names: ['US fl oz', 'fl oz US'], size: CUBIC_METRES_PER_US_FLUID_OUNCE },
   { quantity: 'volume', names: ['US gal'], size: CUBIC_METRES_PER_US_GALLON },
   { quantity: 'volume', names: ['imp fl oz'], size: CUBIC_METRES_PER_IMPERIAL_GALLON / 160 },
@@ -59,6 +62,8 @@ export const UNITS: readonly Unit[] = [
   { quantity: 'flow', names: ['mL/min', 'cc/min'], size: 1e-6 / 60 },
   { quantity: 'flow', names: ['L/min'], size: 1e-3 / 60 },
   { quantity: 'flow', names: ['US fl oz/min', 'fl oz US/min'], size: CUBIC_METRES_PER_US_FLUID_OUNCE / 60 },
+  { quantity: 'flow', names: ['m³/h'], size: 1 / 3600 },
+  { quantity: 'flow', names: ['ft³/min', 'cfm', 'cu ft/min'], size: METRES_PER_FOOT ** 3 / 60 },
   { quantity: 'speed', names: ['m/s'], size: 1 },
   { quantity: 'speed', names: ['mm/s'], size: 1e-3 },
   { quantity: 'speed', names: ['m/min'], size: 1 / 60 },

@@ -1,10 +1,10 @@
-import { CELSIUS_0_K, CUBIC_METRES_PER_US_FLUID_OUNCE, METRES_PER_FOOT, METRES_PER_INCH, METRES_PER_MIL } from '../base/units.ts';
+import { CELSIUS_0_K, CUBIC_METRES_PER_US_FLUID_OUNCE, CUBIC_METRES_PER_US_GALLON, METRES_PER_FOOT, METRES_PER_INCH, METRES_PER_MIL } from '../base/units.ts';
 
 /** What people read results in. Metric: µm, mm, mL, °C. US: mil, in, US fluid ounces, ft/min, °F. */
 export type UnitSystem = 'metric' | 'us';
 
 /** What a number measures, which fixes its unit in each system. */
-export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed' | 'temperature-step' | 'viscosity' | 'weight' | 'areal-weight';
+export type Quantity = 'film' | 'length' | 'volume' | 'area' | 'speed' | 'temperature-step' | 'viscosity' | 'weight' | 'areal-weight' | 'panel-area' | 'liquid' | 'part-weight' | 'coverage' | 'room' | 'air-flow' | 'face';
 
 /** A unit as shown: its name, and one of it in SI. */
 export interface ShownUnit {
@@ -14,6 +14,9 @@ export interface ShownUnit {
 
 /** Avoirdupois, exact. */
 const KILOGRAMS_PER_OUNCE = 0.028349523125;
+const KILOGRAMS_PER_POUND = 16 * KILOGRAMS_PER_OUNCE;
+/** By definition, third General Conference on Weights and Measures, 1901. */
+const STANDARD_GRAVITY_m_s2 = 9.80665;
 
 const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>> = {
   metric: {
@@ -26,6 +29,13 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     viscosity: { name: 'mPa s', size: 1e-3 },
     weight: { name: 'g', size: 1e-3 },
     'areal-weight': { name: 'g/m²', size: 1e-3 },
+    'panel-area': { name: 'm²', size: 1 },
+    liquid: { name: 'L', size: 1e-3 },
+    'part-weight': { name: 'kg', size: 1 },
+    coverage: { name: 'm²/L', size: 1e3 },
+    room: { name: 'm³', size: 1 },
+    'air-flow': { name: 'm³/h', size: 1 / 3600 },
+    face: { name: 'm²', size: 1 },
   },
   us: {
     film: { name: 'mil', size: METRES_PER_MIL },
@@ -37,6 +47,13 @@ const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>>
     viscosity: { name: 'mPa s', size: 1e-3 },
     weight: { name: 'oz', size: KILOGRAMS_PER_OUNCE },
     'areal-weight': { name: 'oz/yd²', size: KILOGRAMS_PER_OUNCE / (3 * METRES_PER_FOOT) ** 2 },
+    'panel-area': { name: 'ft²', size: METRES_PER_FOOT ** 2 },
+    liquid: { name: 'US gal', size: CUBIC_METRES_PER_US_GALLON },
+    'part-weight': { name: 'lb', size: KILOGRAMS_PER_POUND },
+    coverage: { name: 'ft²/US gal', size: METRES_PER_FOOT ** 2 / CUBIC_METRES_PER_US_GALLON },
+    room: { name: 'ft³', size: METRES_PER_FOOT ** 3 },
+    'air-flow': { name: 'ft³/min', size: METRES_PER_FOOT ** 3 / 60 },
+    face: { name: 'ft²', size: METRES_PER_FOOT ** 2 },
   },
 };
 
@@ -53,6 +70,26 @@ export function shownNumber(value: number, quantity: Quantity, system: UnitSyste
 /** A value in SI with its unit: `88 µm`. */
 export function shown(value: number, quantity: Quantity, system: UnitSystem): string {
   return `${shownNumber(value, quantity, system)} ${shownUnit(quantity, system).name}`;
+}
+
+/** A volume of liquid by its size: mL or US fluid ounces below a litre or a US quart, else L or US gallons. */
+export function shownLiquid(volume_m3: number, system: UnitSystem): string {
+  const isSmall = Math.abs(volume_m3) < (system === 'us' ? CUBIC_METRES_PER_US_GALLON / 4 : 1e-3) * (1 - 1e-9);
+  return shown(volume_m3, isSmall ? 'volume' : 'liquid', system);
+}
+
+/** A weight on a part: grams below a kilogram; pounds whatever its size, since an ounce may be a volume. */
+export function shownWeight(weight_kg: number, system: UnitSystem): string {
+  return shown(weight_kg, system === 'metric' && Math.abs(weight_kg) < 1 ? 'weight' : 'part-weight', system);
+}
+
+/** A weight's moment in the three units that scales and manuals use. */
+export const MOMENT_UNITS = { g_mm: 1e-6, in_lb: METRES_PER_INCH * KILOGRAMS_PER_POUND, N_m: 1 / STANDARD_GRAVITY_m_s2 } as const;
+
+/** A moment of weight to three figures, the reader's unit first: `105000 g mm (9.08 in lb, 1.03 N m)`. */
+export function shownMoment(moment_kg_m: number, system: UnitSystem): string {
+  const in_ = (unit: keyof typeof MOMENT_UNITS): string => `${Number((moment_kg_m / MOMENT_UNITS[unit]).toPrecision(3))} ${unit.replace('_', ' ')}`;
+  return system === 'us' ? `${in_('in_lb')} (${in_('g_mm')}, ${in_('N_m')})` : `${in_('g_mm')} (${in_('in_lb')}, ${in_('N_m')})`;
 }
 
 /** A place on the panel: `x 410, y 620 mm`. */

@@ -18,6 +18,10 @@ function fixed(name: string): KeyUnit {
 /** By suffix of the key, longest suffix first. */
 const KEY_UNITS: readonly (readonly [suffix: string, unit: KeyUnit])[] = [
   ['_mL_min', { quantity: 'flow', fileName: 'mL/min', usName: 'fl oz US/min' }],
+  ['_m3_h', { quantity: 'flow', fileName: 'm³/h', usName: 'ft³/min' }],
+  ['_m3', { quantity: 'volume', fileName: 'm³', usName: 'ft³' }],
+  ['_g_m2', fixed('g/m²')],
+  ['_m2', { quantity: 'area', fileName: 'm²', usName: 'ft²' }],
   ['_m_s', { quantity: 'speed', fileName: 'm/s', usName: 'ft/min' }],
   ['_mPa_s', fixed('mPa s')],
   ['_kPa', fixed('kPa')],
