@@ -54,6 +54,7 @@ export type WarningCode =
   | 'no-strokes'
   | 'defaults-used'
   | 'model-limit'
+  | 'unknown-supply'
   | 'small-zones-dropped'
   | 'coarse-grid'
   | 'off-panel';

@@ -2,7 +2,7 @@ import type { ComparedFigure, ComparedName } from './reportedComparison.ts';
 import { roundedText, shownTime, shownUnit, type Quantity, type ShownUnit, type UnitSystem } from './units.ts';
 
 /** What a compared figure is shown as. */
-type ShownAs = Exclude<Quantity, 'viscosity' | 'length' | 'area'> | 'percent' | 'time' | 'count';
+type ShownAs = Extract<Quantity, 'film' | 'volume' | 'speed' | 'temperature-step' | 'weight' | 'areal-weight'> | 'percent' | 'time' | 'count';
 
 /** A compared figure in words, and its name and unit in JSON. */
 export interface ComparedWords {

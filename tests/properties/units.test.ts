@@ -8,10 +8,10 @@ const unit = fc.constantFrom(...UNITS);
 const number = fc.double({ min: -1e9, max: 1e9, noNaN: true });
 
 /** Shown, but never typed: nothing reads them back. */
-type OnlyShown = 'temperature-step' | 'viscosity' | 'weight' | 'areal-weight';
+type OnlyShown = 'temperature-step' | 'viscosity' | 'weight' | 'areal-weight' | 'part-weight' | 'coverage' | 'room' | 'air-flow';
 
 /** What is shown, by the quantity that it is read back as. */
-const SHOWN: Readonly<Record<Exclude<Quantity, OnlyShown>, QuantityName>> = { film: 'length', length: 'length', volume: 'volume', area: 'area', speed: 'speed' };
+const SHOWN: Readonly<Record<Exclude<Quantity, OnlyShown>, QuantityName>> = { film: 'length', length: 'length', volume: 'volume', area: 'area', speed: 'speed', 'panel-area': 'area', liquid: 'volume', face: 'area' };
 
 describe('parseQuantity', () => {
   it('reads any number behind any unit name as (number + shift) · size', () => {
