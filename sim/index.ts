@@ -250,8 +250,116 @@ export type { Origin, PlannedCoat, PlannedScheme, PlannedStep, Spread } from './
 // scheme: air
 export { CARE_MARGIN_K, CLIMATE_RULES, SURFACE_MARGIN_K, WARMEST_K } from './air/climateRules.ts';
 export type { ClimateLimit, ClimateMeasure, ClimateRule, ClimateRuleId, ClimateVerdictWord } from './air/climateRules.ts';
+export type { AirAdvice } from './air/airAdvice.ts';
+export { airAt, airByHour, type AirAtTime, type AirByHour, type AirRow } from './air/airByHour.ts';
 export { climateVerdict, type ClimateReason, type ClimateVerdict, type RuleVerdict } from './air/climateVerdict.ts';
+export { checkRange, type CheckedNumber } from './base/check.ts';
 export { clockOf, localTimeOf, MINUTES_PER_DAY, minutesOf, weekdayOf } from './base/localTime.ts';
+export { dayVerdicts, recheckAfter, type DayVerdicts, type HourVerdict, type SprayedFilm, type Stretch, type Worsening } from './air/dayVerdicts.ts';
+export { LONGEST_HOURS, MOST_HOURS_KEPT, readHours, type HoursRead } from './air/readHours.ts';
+export { remedies, type Remedies, type Remedy, type RemedyQuestion } from './air/remedies.ts';
+export { airAdvice, RETARDER_STEPS_percent, retardedMixes, type AirAdviceQuestion } from './run/scheme/airAdvice.ts';
+export * from './report/airAdviceJson.ts';
+export * from './report/airAdviceText.ts';
+export * from './report/airDayWords.ts';
 export * from './report/climateWords.ts';
+export * from './report/remedyWords.ts';
 export { dryEvenFilm, type EvenFilm, type EvenFilmDrying, type SolventLeft } from './run/scheme/evenFilm.ts';
 export { planScheme, schemeOf } from './run/scheme/planScheme.ts';
+
+// today
+export type { TodayAnswer, TodayPart, TodayQuestion } from './scheme/today.ts';
+export * from './report/todayFigures.ts';
+export * from './report/todayJson.ts';
+export * from './report/todayTaken.ts';
+export * from './report/todayText.ts';
+export * from './report/todayWorking.ts';
+export * from './report/todayWords.ts';
+export { answerToday } from './run/today/today.ts';
+export { jobOfToday } from './run/today/jobOfToday.ts';
+export { TODAY_LIMITS, TODAY_TEMPERATURES_C, USUAL_TODAY } from './run/today/usualToday.ts';
+
+// scheme: quantities, weight, time, money
+export type { AddedWeight, PanelWeight, PublishedBand, StepWeight } from './scheme/addedWeight.ts';
+export { COTTON_kg_m2 } from './scheme/addedWeight.ts';
+export { USUAL_AMOUNTS, type AmountOptions, type CoatAmount, type LiquidParts, type ProductAmount, type SchemeAmounts } from './scheme/amounts.ts';
+export type { AmountsAnswer, PanelBalance } from './scheme/amountsAnswer.ts';
+export { coverageOf, type CoverageAnswer, type CoverageReading } from './scheme/coverage.ts';
+export type { Labour } from './scheme/labour.ts';
+export { SUPPLY_PRODUCTS, type MissingForCost, type ProductPurchase, type Purchase, type TotalCost } from './scheme/purchase.ts';
+export { chooseTins, type TinChoice, type TinSize } from './scheme/tins.ts';
+export { amountsCsv } from './report/amountsCsv.ts';
+export { amountsJson } from './report/amountsJson.ts';
+export { amountsText } from './report/amountsText.ts';
+export * from './report/amountsWords.ts';
+export { amountsOf, type AmountsOptions } from './run/scheme/amountsOf.ts';
+export { hingeBalances } from './run/scheme/hingeBalances.ts';
+
+// scheme: ventilation and vapour
+export { faceAir, type FaceAir } from './air/boothAir.ts';
+export type { RoomAir, VapourCourse, VapourSource } from './air/roomVapour.ts';
+export { spillAnswer, type Spill, type SpillAnswer } from './air/spill.ts';
+export { SEA_PRESSURE_Pa, type LiquidPart, type PublishedLimit, type RoomVapour, type VapourAir, type VapourPart } from './air/vapour.ts';
+export { USUAL_ROOM } from './job/usualRoom.ts';
+export type { AirNeeded, ReportedVapour } from './report/reportedVapour.ts';
+export * from './report/vapourJson.ts';
+export * from './report/vapourText.ts';
+export { about, aboutPercent, courseSentences, faceSentence, fanSentence, publishedLimitWords, shownPpm, shutSentence, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS, VAPOUR_DECIDES, VAPOUR_STATEMENT, vapourSentence } from './report/vapourWords.ts';
+export { coatVapour, roomAirOf } from './run/scheme/coatVapour.ts';
+export { schemeSolvent, solventByMinute } from './run/scheme/solventByMinute.ts';
+export type { MinuteSolvent, SolventByMinute } from './scheme/solvent.ts';
+
+// mix
+export { cupByWord } from './materials/cups.ts';
+export type { Between } from './mix/between.ts';
+export { cupTime, cupTimeAt, secondsInRange, viscosityInRange_m2_s, type CupTime, type WarmedCup } from './mix/cupTime.ts';
+export { USUAL_LANDED, USUAL_LEFT_M3, type BatchNeed, type MixedParts, type PotFill } from './mix/mixBatch.ts';
+export { parseRatio, type MixRatio, type PartDensities } from './mix/mixRatio.ts';
+export { partDensities, specRatio } from './mix/partDensities.ts';
+export { MOST_RETARDER, USUAL_RETARDER_SHARES } from './mix/retarder.ts';
+export { thinnedSpec } from './mix/thinnedSpec.ts';
+export type { ThinningReading } from './mix/thinningLaw.ts';
+export { potSvg } from './report/html/potSvg.ts';
+export { mixSlip } from './report/html/mixSlip.ts';
+export * from './report/mixCautions.ts';
+export * from './report/mixJson.ts';
+export * from './report/mixText.ts';
+export * from './report/mixWords.ts';
+export * from './report/ratioWords.ts';
+export type * from './report/reportedMixing.ts';
+export { planMixing, type BatchAsked, type MixingAsked } from './run/mix/planMixing.ts';
+export { USUAL_SENSITIVITY_K, type ThinningAsked } from './run/mix/planThinning.ts';
+
+// job card
+export * from './report/html/jobCardPage.ts';
+export * from './report/jobCardJson.ts';
+export { jobCardText } from './report/jobCardText.ts';
+export type { JobCard } from './report/reportedCard.ts';
+export { jobCardOf } from './run/scheme/jobCardOf.ts';
+
+// scheme: steps, rules, hiding, presets
+export { HIDING_CONTRAST } from './scheme/hiding.ts';
+export type { HidingRow } from './scheme/hidingRows.ts';
+export type { SchemeFinding, SchemeRule } from './scheme/finding.ts';
+export type { Preset, PresetNeed, PresetOptions, PresetParts } from './scheme/preset.ts';
+export { presetById, presetParts, PRESETS, schemeFromPreset, wholeCoatCount, type FoundParts } from './scheme/presets.ts';
+export { NOT_CHECKED, COAT_DEFINITIONS, COAT_DEFINITIONS_SOURCE, FIELD_LIGHT_RULE, FIX_WORDS, LAYER_WORDS, LEAVING_OUT, stepDetails, STEP_KIND_WORDS, stepReason, waitWords } from './report/schemeWords.ts';
+export { schemeFindingWords, SEVERITY_WORDS, type FindingWords } from './report/schemeRuleWords.ts';
+export { dryWords, hidingSentences, ledgerRows, lightSentence, spreadWords, STRENGTH_NOTE, strengthSentences, totalSentences } from './report/schemeSections.ts';
+export type { ReportedScheme } from './report/reportedScheme.ts';
+export { presetJson, schemeJson } from './report/schemeJson.ts';
+export { presetText, schemeText } from './report/schemeText.ts';
+export { reportScheme } from './run/scheme/reportScheme.ts';
+
+// days
+export * from './report/clockWords.ts';
+export * from './report/dayPlanWords.ts';
+export { daysCalendar, type CalendarOptions } from './report/daysCalendar.ts';
+export * from './report/daysJson.ts';
+export * from './report/daysText.ts';
+export { groundDays, planDays, type DaysGround } from './run/scheme/planDays.ts';
+export type { DayFinding } from './scheme/dayFindings.ts';
+export type { DayHour, DayPlan } from './scheme/dayPlan.ts';
+export type { DayTask } from './scheme/dayTask.ts';
+export type { LaidChain, LaidTask, Timeline } from './scheme/timeline.ts';
+export { dayOf, type WorkingHours } from './scheme/workingHours.ts';

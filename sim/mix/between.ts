@@ -4,11 +4,6 @@ import type { Sourced } from '../materials/sourced.ts';
 /** A number with the least and the most that it may be. */
 export type Between = Pick<Sourced, 'value' | 'low' | 'high'>;
 
-/** A number that is known. */
-export function exactly(value: number): Between {
-  return { value, low: value, high: value };
-}
-
 /**
  * Product of powers (1 or -1) of numbers above 0, with the widest ends that theirs allow.
  * @throws CrosscoatError `range` for a least that is not above 0.

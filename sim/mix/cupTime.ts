@@ -40,11 +40,11 @@ export function secondsInRange(cup: Cup, viscosity_m2_s: number): number {
   throw new CrosscoatError('range', `${Number((viscosity_m2_s * 1e6).toPrecision(4))} mm²/s is ${isThin ? 'too thin' : 'too thick'} for the ${cup.name}, which holds for ${rangeWords(cup)} (${least} to ${most} mm²/s), so no seconds are given; ${cupAdvice(fitting, isThin)}`);
 }
 
-/** Drain times of the same mix in the same cup at another temperature. */
+/** The same mix in the same cup at another temperature. */
 export interface WarmedCup {
   readonly time: CupTime;
-  /** Viscosity there over viscosity here, with the spread of the coefficient. */
-  readonly factor: Between;
+  /** With the spread of the coefficient. */
+  readonly viscosity_m2_s: Between;
   /** The seconds at the ends of that spread; null where one of them leaves the cup's range. */
   readonly low_s: number | null;
   readonly high_s: number | null;
@@ -53,16 +53,12 @@ export interface WarmedCup {
 /**
  * The same mix in the same cup at another temperature, by ln(ν2/ν1) = B (1/T2 - 1/T1).
  * @param sensitivity_K B, with its spread.
- * @throws CrosscoatError `range` for a reading outside the cup's range.
  */
-export function cupTimeAt(cup: Cup, seconds: number, from_K: number, to_K: number, sensitivity_K: Between): WarmedCup {
-  const viscosity_m2_s = viscosityInRange_m2_s(cup, seconds);
-  const step = 1 / to_K - 1 / from_K;
-  const factorOf = (b: number): number => Math.exp(b * step);
-  const ends = [factorOf(sensitivity_K.low), factorOf(sensitivity_K.high)];
-  const factor = { value: factorOf(sensitivity_K.value), low: Math.min(...ends), high: Math.max(...ends) };
-  const at = (ratio: number): CupTime => cupTime(cup, viscosity_m2_s * ratio);
-  return { time: at(factor.value), factor, low_s: at(factor.low).seconds, high_s: at(factor.high).seconds };
+export function cupTimeAt(cup: Cup, viscosity_m2_s: number, from_K: number, to_K: number, sensitivity_K: Between): WarmedCup {
+  const at = (b: number): number => viscosity_m2_s * Math.exp(b * (1 / to_K - 1 / from_K));
+  const [one, other] = [at(sensitivity_K.low), at(sensitivity_K.high)];
+  const warmed = { value: at(sensitivity_K.value), low: Math.min(one, other), high: Math.max(one, other) };
+  return { time: cupTime(cup, warmed.value), viscosity_m2_s: warmed, low_s: cupTime(cup, warmed.low).seconds, high_s: cupTime(cup, warmed.high).seconds };
 }
 
 /** `20 to 100 s`. */

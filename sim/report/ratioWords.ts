@@ -15,7 +15,7 @@ type Parts = readonly [finish: number, thinner: number, retarder: number];
  * A ratio by volume as finish:thinner or finish:thinner:retarder, such that it reads back as it was: whole numbers where
  * there are small ones, else against one of finish.
  */
-export function ratioText(ratio: MixRatio): string {
+export function ratioAsTyped(ratio: MixRatio): string {
   const parts = wholeParts(ratio, WHOLE, MOST_PART) ?? plainParts(ratio);
   return (ratio.retarderFraction === 0 ? parts.slice(0, 2) : parts).map((part) => decimal(part, 12)).join(':');
 }

@@ -6,7 +6,7 @@ import { cupViscosity_m2_s } from '../../sim/mix/cups.ts';
 import { fillPots, mixedParts } from '../../sim/mix/mixBatch.ts';
 import { parseRatio, type MixRatio } from '../../sim/mix/mixRatio.ts';
 import { fitThinning, ratioForViscosity, thinnedViscosity } from '../../sim/mix/thinningLaw.ts';
-import { ratioText } from '../../sim/report/ratioWords.ts';
+import { ratioAsTyped } from '../../sim/report/ratioWords.ts';
 
 const DENSITIES = { finish_kg_m3: 930, thinner_kg_m3: 850, retarder_kg_m3: 810 };
 const ratios = fc.record({
@@ -21,7 +21,7 @@ function near(a: number, b: number): boolean {
 describe('mix', () => {
   it('writes a ratio so that it reads back as it was', () => {
     fc.assert(fc.property(ratios, (ratio) => {
-      const back = parseRatio(ratioText(ratio), DENSITIES);
+      const back = parseRatio(ratioAsTyped(ratio), DENSITIES);
       return near(back.thinnerPerFinish, ratio.thinnerPerFinish) && near(back.retarderFraction, ratio.retarderFraction);
     }));
   });

@@ -1,13 +1,13 @@
 import { describe } from 'vitest';
 import { cupById } from '../../sim/materials/cups.ts';
 import { arrheniusBlend_m2_s, cubeRootBlend_m2_s, refutasBlend_m2_s, type BlendedLiquid } from '../../sim/mix/blendRules.ts';
-import { exactly } from '../../sim/mix/between.ts';
 import { cupSeconds, cupViscosity_m2_s, M2_S_PER_MM2_S } from '../../sim/mix/cups.ts';
 import { cupTimeAt } from '../../sim/mix/cupTime.ts';
 import { changedMixSpec, genericMixSpec } from '../../sim/mix/changedMixSpec.ts';
 import { makeMix } from '../../sim/mix/makeMix.ts';
 import { wetForDry_m } from '../../sim/mix/mixBatch.ts';
 import { fitThinning, thinnedViscosity } from '../../sim/mix/thinningLaw.ts';
+import { exactly } from '../../sim/scheme/spread.ts';
 import { lastDigit, testPublished, type PublishedRow } from '../helpers/publishedRow.ts';
 
 const METRES_PER_MIL = 25.4e-6;
@@ -62,7 +62,7 @@ describe('the same mix at another temperature', () => {
   testPublished([[15, 1.262], [20, 1.121], [30, 0.895]].map(([celsius, expected]) => ({
     source: 'ln(v2/v1) = B (1/T2 − 1/T1) with B 2000 K, worked by hand', quantity: `a mix read at 25 °C, at ${celsius} °C over it`, expected: expected!, tolerance: lastDigit(3), why: 'last printed digit',
     // By way of the cup and back.
-    ours: () => cupViscosity_m2_s(cup, cupTimeAt(cup, 40, 298.15, celsius! + 273.15, exactly(2000)).time.seconds!) / cupViscosity_m2_s(cup, 40),
+    ours: () => cupViscosity_m2_s(cup, cupTimeAt(cup, cupViscosity_m2_s(cup, 40), 298.15, celsius! + 273.15, exactly(2000)).time.seconds!) / cupViscosity_m2_s(cup, 40),
   })));
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cupById, cupByWord, CUPS } from '../../../sim/materials/cups.ts';
-import { exactly, productOf } from '../../../sim/mix/between.ts';
+import { productOf } from '../../../sim/mix/between.ts';
 import { refutasBlend_m2_s, thinningGuess } from '../../../sim/mix/blendRules.ts';
 import { genericMixSpec } from '../../../sim/mix/changedMixSpec.ts';
 import { cupTime, cupTimeAt, secondsInRange, viscosityInRange_m2_s } from '../../../sim/mix/cupTime.ts';
@@ -8,6 +8,7 @@ import { makeMix } from '../../../sim/mix/makeMix.ts';
 import { batchLiquid_m3, fillPots, mixedParts, wetForDry_m } from '../../../sim/mix/mixBatch.ts';
 import { evaporationTimeRatio, judgeRetarder } from '../../../sim/mix/retarder.ts';
 import { fitThinning, ratioForViscosity, thinnedViscosity, type ThinningReading } from '../../../sim/mix/thinningLaw.ts';
+import { exactly } from '../../../sim/scheme/spread.ts';
 
 const DENSITIES = { finish_kg_m3: 900, thinner_kg_m3: 800, retarder_kg_m3: 1000 };
 
@@ -47,11 +48,11 @@ describe('cupTime', () => {
   });
 
   it('warms a mix in the same cup, and stops where the cup does', () => {
-    const cold = cupTimeAt(ford4, 40, 298.15, 288.15, { value: 2000, low: 1500, high: 2500 });
+    const cold = cupTimeAt(ford4, 3.85e-6 * (40 - 4.49), 298.15, 288.15, { value: 2000, low: 1500, high: 2500 });
     expect(cold.time.seconds).toBeCloseTo(4.49 + 1.2621 * 35.51, 2);
     expect(cold.low_s!).toBeLessThan(cold.time.seconds!);
     expect(cold.high_s!).toBeGreaterThan(cold.time.seconds!);
-    const warm = cupTimeAt(ford4, 21, 288.15, 303.15, exactly(2000));
+    const warm = cupTimeAt(ford4, 3.85e-6 * (21 - 4.49), 288.15, 303.15, exactly(2000));
     expect([warm.time.seconds, warm.time.fitting?.id]).toEqual([null, 'ford-2']);
   });
 });

@@ -1,0 +1,62 @@
+import { cupJson, cupText, CrosscoatError, makeMix, mixJson, mixSlip, mixText, planMixing, type ReportedMixing, type UnitSystem } from '../../sim/index.ts';
+import { statedMix, type StatedMix } from './chosenMix.ts';
+import { cupAnswer } from './cupAnswer.ts';
+import { EXIT } from './exitCodes.ts';
+import { writeFile } from './files.ts';
+import type { Io } from './io.ts';
+import { mixingAsked } from './mixingAsked.ts';
+
+/** Options of `crosscoat mix` as commander gives them. */
+export interface MixOptions {
+  readonly mix?: string;
+  readonly cup?: string;
+  readonly seconds?: string;
+  readonly viscosity?: string;
+  readonly from?: string;
+  readonly to?: string;
+  readonly temp?: string;
+  readonly at?: string;
+  readonly ratio?: string;
+  readonly by: 'volume' | 'weight';
+  readonly pot?: string;
+  readonly area?: string;
+  readonly dry?: string;
+  readonly wet?: string;
+  readonly coats?: string;
+  readonly transfer?: string;
+  readonly left?: string;
+  readonly reading: readonly string[];
+  readonly want?: string;
+  readonly slip?: string;
+  readonly units: UnitSystem;
+  readonly json?: true;
+}
+
+/** Turns cup seconds and viscosities into each other, or works a mix out for pouring. @returns the exit code. */
+export async function mix(io: Io, jobPath: string | undefined, options: MixOptions): Promise<number> {
+  const answer = cupAnswer(options);
+  if (answer !== null) {
+    if (jobPath !== undefined || options.slip !== undefined) throw new CrosscoatError('range', '--seconds and --viscosity are about a cup alone; leave the job and --slip out');
+    await io.out(options.json === true ? `${JSON.stringify(cupJson(answer), null, 2)}\n` : cupText(answer, options.units));
+    return EXIT.done;
+  }
+  const stated = await mixAsked(io, jobPath, options.mix);
+  const mixing = planMixing(stated.spec, stated.pointer, mixingAsked(stated, options));
+  const notes = options.slip === undefined ? [] : [await writeSlip(io, options.slip, mixing, jobPath ?? 'No job', options.units)];
+  if (options.json === true) await io.out(`${JSON.stringify({ ...mixJson(mixing), notes }, null, 2)}\n`);
+  else await io.out([mixText(mixing, options.units), ...notes.map((note) => `${note}\n`)].join(''));
+  return EXIT.done;
+}
+
+/** The mix of a job by its id, its first, or a generic one. */
+async function mixAsked(io: Io, jobPath: string | undefined, id: string | undefined): Promise<StatedMix> {
+  const stated = await statedMix(io, jobPath === undefined ? (id ?? 'general') : `${jobPath}${id === undefined ? '' : `#${id}`}`);
+  // Found out here, so that the message is about the mix and not about what is done with it.
+  makeMix(stated.spec, stated.pointer);
+  return stated;
+}
+
+async function writeSlip(io: Io, path: string, mixing: ReportedMixing, where: string, units: UnitSystem): Promise<string> {
+  await writeFile(io, path, [mixSlip(mixing, where, units)]);
+  return `${path}: the mixing slip, one HTML file to print`;
+}
