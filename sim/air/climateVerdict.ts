@@ -46,7 +46,7 @@ export interface ClimateVerdict {
  * @param surface_K temperature of the part; null where it was not measured: that rule is `unknown`
  * and does not count.
  */
-export function climateVerdict(answer: AirAnswer, surface_K: number | null): ClimateVerdict {
+export function climateVerdict(answer: Pick<AirAnswer, 'air' | 'blushMargin_K' | 'ceiling_K'>, surface_K: number | null): ClimateVerdict {
   const surfaceMargin_K = surface_K === null ? null : surface_K - answer.air.dewPoint_K;
   const measures: Measures = {
     temperature: answer.air.temperature_K,

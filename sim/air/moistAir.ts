@@ -60,6 +60,16 @@ export function heatedAir(air: MoistAir, temperature_K: number): MoistAir {
   return airOf(temperature_K, air.humidityRatio, air.pressure_Pa, air.speed_m_s, air.warnings);
 }
 
+/**
+ * Air of a temperature and a moisture at the pressure and speed of another; moisture that such air cannot hold is taken
+ * as fallen out: saturated. Without warnings.
+ * @param ratio kilograms of water to one of dry air.
+ */
+export function airWithMoisture(temperature_K: number, ratio: number, { pressure_Pa, speed_m_s }: Pick<MoistAir, 'pressure_Pa' | 'speed_m_s'>): MoistAir {
+  const most = humidityRatio(saturationPressure_Pa(temperature_K), pressure_Pa);
+  return airOf(temperature_K, Math.min(ratio, most), pressure_Pa, speed_m_s, []);
+}
+
 function airOf(temperature_K: number, ratio: number, pressure_Pa: number, speed_m_s: number, warnings: readonly Warning[]): MoistAir {
   const vapour_Pa = vapourFromRatio_Pa(ratio, pressure_Pa);
   return {

@@ -10,11 +10,14 @@ import { listed } from './words.ts';
 /** A factor so near 1 says nothing. */
 const SAME_RATIO = 0.05;
 
+/** Said wherever warmth is advised. */
+export const HEATER_CAUTION = 'Never warm the room with an open flame or an unvented heater: it can light the vapour, and burnt fuel adds water to the air.';
+
 /** Cautions for one who reads the air and then warms the room or sprays in it. */
 export function airCautions({ air, mix }: Pick<AirAnswer, 'air' | 'mix'>): readonly string[] {
   return [
     ...flashCaution(mix, air.temperature_K),
-    'Never warm the room with an open flame or an unvented heater: it can light the vapour, and burnt fuel adds water to the air.',
+    HEATER_CAUTION,
     ...SPRAY_CAUTIONS,
   ];
 }

@@ -68,6 +68,13 @@ export function climateSentence(verdict: ClimateVerdict, answer: AirAnswer, syst
   return `${word}: ${shownTemperature(answer.air.temperature_K, system)} and ${shownPercent(answer.air.relativeHumidityFraction)} humidity are within all that count, and the wet film stays ${shownTemperatureStep(answer.blushMargin_K, system)}${surface} above the dew point.`;
 }
 
+/** What the surface must be where nobody has measured it, as a sentence; null where it was. */
+export function surfaceSentence({ surface_K, rules }: ClimateVerdict, { air }: AirAnswer, system: UnitSystem): string | null {
+  const least_K = rules.flatMap(({ rule }) => rule.limits).find(({ of }) => of === 'surfaceMargin')?.low;
+  if (surface_K !== null || least_K === undefined) return null;
+  return `The part’s surface was not measured: it must be ${shownTemperature(air.dewPoint_K + least_K, system)} or warmer, ${whole(shownTemperatureStep(least_K, system))} above the dew point.`;
+}
+
 /** Reasons hold commas of their own. */
 function joined(reasons: readonly ClimateReason[], system: UnitSystem): string {
   return reasons.map((reason) => reasonWords(reason, system)).join('; ');

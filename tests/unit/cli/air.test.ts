@@ -9,7 +9,8 @@ const jobPath = join(folder, 'job.json');
 const barePath = join(folder, 'bare.json');
 const slow = { ...genericMixSpec('clear-dope', 'retarded', 1), id: 'slow', name: 'winter mix', retarder: { solvent: 'diacetone-alcohol', percent: 10 } };
 const lacquer = { ...genericMixSpec('lacquer', 'fast', 1), id: 'quick', name: 'summer mix' };
-const plain = demoJob() as Record<string, unknown>;
+/** Its schemes name mixes of the demo, which go too. */
+const plain = Object.fromEntries(Object.entries(demoJob()).filter(([key]) => key !== 'schemes')) as Record<string, unknown>;
 /** The coats of the demo may name its own mixes, which go. */
 const coats = (plain['coats'] as Record<string, unknown>[]).map((coat) => Object.fromEntries(Object.entries(coat).filter(([key]) => key !== 'mix')));
 writeFileSync(jobPath, JSON.stringify({ ...plain, schemaVersion: 2, coats, mixes: [slow, lacquer] }));
@@ -102,5 +103,69 @@ describe('crosscoat air', () => {
     const { code, out, err } = await run(['air', ...argv]);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(message);
+  });
+
+  it('gives the verdict first, by whose rule, and what would turn it', async () => {
+    const { out } = await run(['air', '--temp', '18C', '--rh', '70%', '--surface', '14C']);
+    const plainText = out.replaceAll(/\s+/g, ' ');
+    expect(plainText).toMatch(/^Wait: the surface is only 1\.5 °C above the dew point, not 3 °C; the wet film falls 2\.8 °C below the dew point/);
+    for (const part of ['FAA circular AC 43.13-1B (air from 18.3 °C to 23.9 °C; humidity below 65 %)', 'What would make it go', 'Warm the room to', 'the part itself must then be 15.5 °C or warmer', 'not a clearance', 'keep the fan on']) {
+      expect(plainText).toContain(part);
+    }
+  });
+
+  it('prints verdict, rules, remedies and the surface margin beside the keys of before', async () => {
+    const result = await json('--temp', '18C', '--rh', '70%', '--surface', '18C');
+    expect(result).toMatchObject({ verdict: 'wait', blushPossible: true, hours: [], at: null });
+    expect(result['surfaceMargin_C']).toBeCloseTo(18 - result.dewPoint_C, 9);
+    const rules = result['rules'] as { id: string; verdict: string; source: string; counts: boolean }[];
+    expect(rules.map(({ id, verdict }) => [id, verdict])).toEqual([['together', 'care'], ['circular', 'care'], ['army', 'go'], ['handbook', 'go'], ['surface', 'go'], ['film', 'wait']]);
+    for (const { source } of rules) expect(source.length).toBeGreaterThan(20);
+    const found = result['remedies'] as { kind: string; reaches: string; temperature_C: number }[];
+    // Applied, the remedy gives what it says.
+    for (const { reaches, temperature_C, kind } of found.filter((each) => each.kind === 'warm')) {
+      const humid = (found.find((each) => each.temperature_C === temperature_C) as unknown as { humidity_percent: number }).humidity_percent;
+      expect([kind, (await json('--temp', `${temperature_C}C`, '--rh', `${humid}%`))['verdict']]).toEqual(['warm', reaches]);
+    }
+    expect(found.map(({ kind }) => kind)).toEqual(['warm', 'warm']);
+  });
+
+  it('reads the day, and the air of one of its hours', async () => {
+    const path = join(folder, 'day.csv');
+    writeFileSync(path, 'time;temp_F;RH (%);battery\n2026-05-04 07:00:30+02:00;55;85;3\n2026-05-04T14:00;73;45;3\n');
+    const { out, err } = await run(['air', '--hours', path, '--at', '14:00', '--json']);
+    expect(err).toMatch(/wall clock is kept/);
+    expect(err).toMatch(/columns passed over: battery/);
+    const result = JSON.parse(out) as Record<string, unknown>;
+    expect(result).toMatchObject({ at: '2026-05-04T14:00', verdict: 'go', held: null, firstGo: '2026-05-04T13:00' });
+    expect(result['hours']).toHaveLength(8);
+    const dawn = JSON.parse((await run(['air', '--hours', path, '--json'])).out) as Record<string, unknown>;
+    expect(dawn).toMatchObject({ at: '2026-05-04T07:00', verdict: 'wait' });
+    expect(dawn['remedies']).toEqual(expect.arrayContaining([expect.objectContaining({ kind: 'later', at: '2026-05-04T13:00', reaches: 'go' })]));
+    expect(JSON.parse((await run(['air', '--hours', path, '--at', '2026-05-05T00:00', '--json'])).out)).toMatchObject({ held: 'after' });
+    expect((await run(['air', '--hours', path, '--at', '06:00'])).out).toMatch(/before the first row/);
+  });
+
+  it('changes the mix by a retarder', async () => {
+    const air = ['--temp', '21C', '--rh', '60%'];
+    expect((await json(...air, '--retarder', '25%')).filmTemperature_C).toBeGreaterThan((await json(...air)).filmTemperature_C);
+  });
+
+  it.each<[string, string[], RegExp]>([
+    ['a time without a day', ['--at', '14:00'], /--at asks for a time of a day; give the day with --hours/],
+    ['a surface that is none', ['--temp', '20C', '--rh', '50', '--surface', '200C'], /--surface = 200 °C is not from -20 to 80 °C/],
+    ['a retarder that may be a fraction', ['--temp', '20C', '--rh', '50', '--retarder', '0.1'], /--retarder = "0\.1" may mean 0\.1 % or 10 %/],
+    ['a missing day', ['--hours', 'none.csv'], /none\.csv: no such file/],
+  ])('does not take %s', async (_what, argv, message) => {
+    const { code, err } = await run(['air', ...argv]);
+    expect(code).toBe(2);
+    expect(err).toMatch(message);
+  });
+
+  it('does not take a time and a typed room together', async () => {
+    const path = join(folder, 'two.csv');
+    writeFileSync(path, 'time,temperature_C,humidity_percent\n2026-05-04T07:00,20,50\n');
+    expect((await run(['air', '--hours', path, '--at', '07:00', '--temp', '20C'])).err).toMatch(/leave out --temp and --rh/);
+    expect((await run(['air', '--hours', path, '--at', '25:00'])).err).toMatch(/--at = "25:00" is not a time of day/);
   });
 });
