@@ -24,6 +24,18 @@ export const COAT_DEFINITIONS_SOURCE = 'AC 43.13-1B 2-20 and 2-21, in our own wo
 /** Said wherever leaving a coat out is in question. */
 export const LEAVING_OUT = 'Leaving a coat out is not this program’s to allow: the approved data and a licensed person decide.';
 
+/** What no rule here can look into. */
+export const NOT_CHECKED: readonly string[] = [
+  'Which dope is in which tin: nitrate over butyrate is found only where the name of a step or a mix says so.',
+  'Whether the cloth is taut and the film glossy after the third clear coat; a fourth is the circular’s answer where it is not.',
+  'Whether brushed coats cross each other, wet the cloth through, and run on its back.',
+  'Adhesion, age and acidity of the dope (at most 0.06 % as acetic acid, AC 43.13-1B 2-20b), and whether the products suit each other: ask the data sheet.',
+  'Whether tapes, grommets and lacing are where the approved data want them.',
+];
+
+/** The test that decides about light, whatever a model says. */
+export const FIELD_LIGHT_RULE = 'Field test: no visible light may pass through the fabric (AC 43.13-1B 2-21g). Look from inside, in the dark, with a lamp behind.';
+
 const LAYER_REASONS: Readonly<Record<Layer, string>> = {
   primer: 'It grips the surface and gives the next coat something to hold; sanded, it makes the surface level.',
   clear: 'Clear dope fills the weave, holds the cloth to the frame and draws it taut. Too little leaves pinholes and slack cloth; too much pulls the frame.',

@@ -90,15 +90,6 @@ export const RULE_SOURCES: Readonly<Record<SchemeRule, string>> = {
   'shows-through': 'Kubelka and Munk 1931; hides at a contrast of 0.98, ISO 6504-1:2019',
 };
 
-/** What no rule here can look into. */
-export const NOT_CHECKED: readonly string[] = [
-  'Which dope is in which tin: nitrate over butyrate is found only where the name of a step or a mix says so.',
-  'Whether the cloth is taut and the film glossy after the third clear coat; a fourth is the circular’s answer where it is not.',
-  'Whether brushed coats cross each other, wet the cloth through, and run on its back.',
-  'Adhesion, age and acidity of the dope (at most 0.06 % as acetic acid, AC 43.13-1B 2-20b), and whether the products suit each other: ask the data sheet.',
-  'Whether tapes, grommets and lacing are where the approved data want them.',
-];
-
 /** A finding about a step: its data, where, how grave. */
 export function findingAt(step: { readonly pointer: string }, stepIndex: number, severity: 'stop' | 'doubt', data: FindingData, key?: string): SchemeFinding {
   return { ...data, stepIndex, severity, pointer: key === undefined ? step.pointer : `${step.pointer}/${key}`, source: RULE_SOURCES[data.rule] };

@@ -9,7 +9,7 @@ import { waitFindings } from './rules/waits.ts';
 /**
  * What the trade's rules say against a scheme, gravest first, then in the order of its steps. The
  * circular's rules for doped fabric are asked where the scheme wants clear coats (`clearCoats` above 0);
- * what cannot be asked at all is in `NOT_CHECKED`.
+ * what cannot be asked at all is said by `NOT_CHECKED` of `sim/report/schemeWords.ts`.
  * @param waitRatio how much longer waits are in the job's air than at 70 °F.
  */
 export function schemeFindings(plan: PlannedScheme, waitRatio: number): SchemeFinding[] {

@@ -1,11 +1,11 @@
+import { NEWTONS_PER_METRE_PER_LB_IN } from '../base/force.ts';
+
 /**
  * How weak a cloth may have become, by AC 43.13-1B 2-30 and 2-33: not below 70 % of the strength
  * that a new cloth of its grade must have. A figure for the record only: whether a cloth may stay is
  * for a licensed person, by test of the cloth itself.
  */
 export const STRENGTH_SHARE = 0.7;
-/** One pound-force to the inch of width, N/m: 4.4482216152605 N over 25.4 mm, exact. */
-export const NEWTONS_PER_METRE_PER_LB_IN = 4.4482216152605 / 0.0254;
 /** The least in use whatever cloth is fitted, where intermediate cloth would do, N/m: 46 lb/in. */
 export const LEAST_STRENGTH_N_M = 46 * NEWTONS_PER_METRE_PER_LB_IN;
 
@@ -29,4 +29,10 @@ export const CLOTH_GRADES: readonly ClothGrade[] = [
 /** Least strength in use of a cloth, N/m: 70 % of what the grade must have when new. */
 export function strengthFloor(new_N_m: number): number {
   return STRENGTH_SHARE * new_N_m;
+}
+
+/** The same in whole lb/in as the circular prints it: a half is rounded up, to the safe side. */
+export function printedFloor_lb_in(new_N_m: number): number {
+  // A hundred-millionth keeps 56 from becoming 57 by its binary digits.
+  return Math.ceil(strengthFloor(new_N_m) / NEWTONS_PER_METRE_PER_LB_IN - 1e-8);
 }

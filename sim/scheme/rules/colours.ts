@@ -1,6 +1,7 @@
 import { colourRuns, type ColourRun } from '../colourRuns.ts';
 import { findingAt, type SchemeFinding } from '../finding.ts';
-import { coatsToHide, contrastOver, contrastRatio, hidingFilm_m, hidingOrder } from '../hiding.ts';
+import { hidingOrder } from '../hiding.ts';
+import { hidingRow } from '../hidingRows.ts';
 import type { PlannedScheme, PlannedStep } from '../planned.ts';
 
 /** Order of colours, colours that stain, and colours that do not hide. */
@@ -32,10 +33,8 @@ function bleeding(plan: PlannedScheme, { colour, lastStep }: ColourRun): SchemeF
 }
 
 /** All coats of a colour together against the film that hides. */
-function showsThrough(plan: PlannedScheme, { colour, optics, beneath, film_m, coat_m, lastStep }: ColourRun): SchemeFinding[] {
-  const ground = beneath === null ? null : beneath.reflectance_percent / 100;
-  const hiding_m = hidingFilm_m(optics, ground);
-  if (film_m >= hiding_m) return [];
-  const contrast = ground === null ? contrastRatio(optics, film_m) : contrastOver(optics, film_m, ground);
-  return [findingAt(stepAt(plan, lastStep), lastStep, 'doubt', { rule: 'shows-through', colour: colour.name, film_m, hiding_m, contrast, moreCoats: coatsToHide(hiding_m - film_m, coat_m) })];
+function showsThrough(plan: PlannedScheme, run: ColourRun): SchemeFinding[] {
+  const { hiding_m, contrast, moreCoats } = hidingRow(plan, run);
+  if (run.film_m >= hiding_m) return [];
+  return [findingAt(stepAt(plan, run.lastStep), run.lastStep, 'doubt', { rule: 'shows-through', colour: run.colour.name, film_m: run.film_m, hiding_m, contrast, moreCoats })];
 }
