@@ -85,6 +85,9 @@ export function makeHandlers(): Handlers {
   const schemes = fetchedOnce(async () => (await import('./schemeHandlers.ts')).makeSchemeHandlers());
 
   return {
+    jobCard: async (request) => (await schemes()).jobCard(request),
+    schemeSolvent: async (request) => (await schemes()).schemeSolvent(request),
+    hingeBalances: async (request) => (await schemes()).hingeBalances(request),
     planScheme: async (request) => (await schemes()).planScheme(request),
     cardFit: async (request) => (await cards()).cardFit(request),
     cardPhoto: async (request) => (await cards()).cardPhoto(request),
