@@ -304,7 +304,7 @@ export { USUAL_ROOM } from './job/usualRoom.ts';
 export type { AirNeeded, ReportedVapour } from './report/reportedVapour.ts';
 export * from './report/vapourJson.ts';
 export * from './report/vapourText.ts';
-export { about, aboutPercent, courseSentences, faceSentence, fanSentence, publishedLimitWords, shownPpm, shutSentence, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS, VAPOUR_DECIDES, VAPOUR_STATEMENT, vapourSentence } from './report/vapourWords.ts';
+export { about, aboutPercent, aboutShown, courseSentences, faceSentence, fanSentence, publishedLimitWords, shownPpm, shutSentence, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS, VAPOUR_DECIDES, VAPOUR_STATEMENT, vapourSentence } from './report/vapourWords.ts';
 export { coatVapour, roomAirOf } from './run/scheme/coatVapour.ts';
 export { schemeSolvent, solventByMinute } from './run/scheme/solventByMinute.ts';
 export type { MinuteSolvent, SolventByMinute } from './scheme/solvent.ts';
@@ -329,6 +329,7 @@ export * from './report/ratioWords.ts';
 export type * from './report/reportedMixing.ts';
 export { planMixing, type BatchAsked, type MixingAsked } from './run/mix/planMixing.ts';
 export { USUAL_SENSITIVITY_K, type ThinningAsked } from './run/mix/planThinning.ts';
+export { retarderSteps, type RetarderStep } from './run/mix/retarderSteps.ts';
 
 // job card
 export * from './report/html/jobCardPage.ts';
@@ -338,7 +339,8 @@ export type { JobCard } from './report/reportedCard.ts';
 export { jobCardOf } from './run/scheme/jobCardOf.ts';
 
 // scheme: steps, rules, hiding, presets
-export { HIDING_CONTRAST } from './scheme/hiding.ts';
+export { counted } from './base/counted.ts';
+export { filmStack, type StackedFilm } from './scheme/filmStack.ts';
 export type { HidingRow } from './scheme/hidingRows.ts';
 export type { SchemeFinding, SchemeRule } from './scheme/finding.ts';
 export type { Preset, PresetNeed, PresetOptions, PresetParts } from './scheme/preset.ts';

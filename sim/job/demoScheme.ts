@@ -65,7 +65,7 @@ function colourSteps(coat: string): StepSpec[] {
   return [
     cream(1, 2, `${CIRCULAR}i`),
     cream(2, 2, `${CIRCULAR}i`),
-    cream(3, 24, `${CIRCULAR}i; a day before masking, ${PRACTICE}`),
+    cream(3, 20, `${CIRCULAR}i; a night before masking, ${PRACTICE}`),
     { kind: 'mask', id: 'mask', name: 'Mask for the blue tip, burnish the edge', source: PRACTICE, wait_h: 0, share_percent: TIP_PERCENT, edge_mm: 1400 },
     sprayed(coat, 'blue', 'Blue tip, light cross coat', PRACTICE, { wait_h: 1, layer: 'colour', colour: 'blue', share_percent: TIP_PERCENT }),
     { kind: 'unmask', id: 'unmask', name: 'Pull the tape back on itself as soon as the film has set', source: PRACTICE, wait_h: 0 },
