@@ -9,7 +9,7 @@ const STAGES = [
 ];
 const ROOT = resolve(import.meta.dirname, '..');
 /** Packages that the model may stand on: all pure, none touches a page or Node. */
-const MODEL_PACKAGES = ['psychrolib', 'simplex-noise', 'd3-scale', 'd3-scale-chromatic', 'd3-dsv', 'svgpath', 'valibot', '@valibot/to-json-schema', 'ml-levenberg-marquardt', 'ml-matrix'];
+const MODEL_PACKAGES = ['psychrolib', 'simplex-noise', 'd3-scale', 'd3-scale-chromatic', 'd3-dsv', 'svgpath', 'valibot', '@valibot/to-json-schema', 'ml-levenberg-marquardt', 'ml-matrix', 'ical-generator'];
 
 interface Import {
   readonly from: string;

@@ -1,4 +1,5 @@
 import { MINUTES_PER_DAY } from '../base/localTime.ts';
+import { CELSIUS_0_K } from '../base/units.ts';
 import type { LaidChain, LaidTask } from './timeline.ts';
 import { dryingBetween, type Pace } from './pace.ts';
 import { dayOf, longestWork_min, type WorkingHours } from './workingHours.ts';
@@ -14,7 +15,7 @@ export type DayFinding = { readonly laid: LaidTask } & (
   /** Its wait is not over before its latest next start: no start can meet both. */
   | { readonly kind: 'shut-window'; readonly by_min: number }
   /** Its wait goes through a night colder than the trade's window. */
-  | { readonly kind: 'cold-night'; readonly least_K: number; readonly at: number }
+  | { readonly kind: 'cold-night'; readonly least_K: number; readonly at: number; readonly limit_K: number }
   /** Sanding begins after less drying than the trade gives it, min at 70 °F. */
   | { readonly kind: 'early-sanding'; readonly dried_min: number }
   /** Masks go on a coat sooner than overnight. */
@@ -31,13 +32,13 @@ export interface FindingGround {
 }
 
 /** 60 °F, below which the FAA airframe handbook expects blushing. */
-export const COLD_NIGHT_K = (60 - 32) / 1.8 + 273.15;
+const COLD_NIGHT_K = (60 - 32) / 1.8 + CELSIUS_0_K;
 /** Drying before sanding, min at 70 °F: 4 h after the aluminium coats, AC 43.13-1B 2-21h; said of every coat. */
-export const SANDING_WAIT_min = 240;
+const SANDING_WAIT_min = 240;
 /** Drying under masks, min: overnight, common practice. A day is better, since solvent softens dope again. */
-export const MASK_WAIT_min = 720;
+const MASK_WAIT_min = 720;
 /** How long tape may sit, min: about a day, common practice. */
-export const MASK_ON_min = MINUTES_PER_DAY;
+const MASK_ON_min = MINUTES_PER_DAY;
 /** Temperatures of a night are looked at so often, min. */
 const LOOK_min = 30;
 
@@ -70,7 +71,7 @@ function waitFindings(laid: LaidTask, { working, temperature_K }: FindingGround)
   if (wait === null) return [];
   const shut: DayFinding[] = wait.latest !== null && wait.until > wait.latest ? [{ kind: 'shut-window', laid, by_min: wait.until - wait.latest }] : [];
   const coldest = coldestUnwatched(wait.from, wait.until, working, temperature_K);
-  return coldest === null || coldest.least_K >= COLD_NIGHT_K ? shut : [...shut, { kind: 'cold-night', laid, ...coldest }];
+  return coldest === null || coldest.least_K >= COLD_NIGHT_K ? shut : [...shut, { kind: 'cold-night', laid, ...coldest, limit_K: COLD_NIGHT_K }];
 }
 
 /** The coldest time of a wait outside working hours; null where it has none. */

@@ -42,6 +42,8 @@ export interface DayPlan {
   readonly air: DaysAir;
   /** Temperature of the air at a time. */
   readonly temperature_K: (minute: number) => number;
+  /** How much longer a stated wait is at a time than at 70 °F, by the trade's rule. */
+  readonly factorAt: (minute: number) => number;
   /** Working hours of each scheme from the start until its last coat has begun. */
   readonly hours: readonly (readonly DayHour[])[];
   readonly totals: DayTotals;

@@ -76,8 +76,8 @@ function reasonWords({ of, is }: ClimateReason): string {
     case 'humidity':
       return is === 'low' ? 'air too dry' : 'air too humid';
     case 'surfaceMargin':
-      return 'part too near the dew point';
+      return 'part near the dew point';
     case 'blushMargin':
-      return 'wet film too near the dew point, it can blush';
+      return 'wet film near the dew point (blush)';
   }
 }

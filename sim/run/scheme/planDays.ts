@@ -67,6 +67,7 @@ export function planDays(job: Job, ground: DaysGround, late: ReadonlyMap<string,
     findings: timeline.chains.flatMap((chain) => dayFindings(chain, { working: setting.working, rulePace: setting.rulePace, temperature_K })),
     air: planAir(job, base.start, lastBegin).kind,
     temperature_K,
+    factorAt: (minute) => ruleDryingRatio(temperature_K(minute)),
     hours: timeline.chains.map(({ chain, laid }) => hoursOf(chain, new Map(laid.map(({ task, start }) => [task.id, start])), ground)),
     totals: dayTotals(timeline),
   };
