@@ -1,5 +1,4 @@
-import { CUBIC_METRES_PER_US_GALLON, METRES_PER_FOOT } from '../base/units.ts';
-import { roundedText, shown, shownNumber, type UnitSystem } from './units.ts';
+import { roundedText, shown, type UnitSystem } from './units.ts';
 
 const OTHER: Readonly<Record<UnitSystem, UnitSystem>> = { metric: 'us', us: 'metric' };
 
@@ -13,28 +12,9 @@ export function bothArealWeights(weight_kg_m2: number, system: UnitSystem): stri
   return `${shown(weight_kg_m2, 'areal-weight', system)} (${shown(weight_kg_m2, 'areal-weight', OTHER[system])})`;
 }
 
-/** An area of a part: `4 m²`, `43.1 ft²`. */
-export function partArea(area_m2: number, system: UnitSystem): string {
-  return system === 'us' ? `${roundedText(area_m2 / METRES_PER_FOOT ** 2)} ft²` : `${roundedText(area_m2)} m²`;
-}
-
-/** A liquid to pour or to buy: litres from one up, US gallons from half of one up. */
-export function pouredVolume(volume_m3: number, system: UnitSystem): string {
-  if (system === 'metric') return volume_m3 < 0.9995e-3 ? shown(volume_m3, 'volume', system) : `${roundedText(volume_m3 * 1e3)} L`;
-  const gallons = volume_m3 / CUBIC_METRES_PER_US_GALLON;
-  return gallons < 0.5 ? shown(volume_m3, 'volume', system) : `${roundedText(gallons)} US gal`;
-}
-
-/** A weight on a part: kilograms from one up, pounds from one up. */
-export function partWeight(weight_kg: number, system: UnitSystem): string {
-  if (system === 'metric') return weight_kg < 0.9995 ? shown(weight_kg, 'weight', system) : `${roundedText(weight_kg)} kg`;
-  const ounces = Number(shownNumber(weight_kg, 'weight', system));
-  return ounces < 16 ? shown(weight_kg, 'weight', system) : `${roundedText(weight_kg / 0.45359237)} lb`;
-}
-
 /** Parts of finish to thinner: `1 : 0.33`. */
 export function ratioText(thinnerPerFinish: number): string {
-  return `1 : ${roundedText(thinnerPerFinish)}`;
+  return `1 : ${Number(thinnerPerFinish.toFixed(2))}`;
 }
 
 /** Kinematic viscosity; one unit for every reader. */

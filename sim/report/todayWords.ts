@@ -1,7 +1,8 @@
 import type { TodayAnswer, TodayPart } from '../scheme/today.ts';
 import { climateSentence } from './climateWords.ts';
-import { bothArealWeights, bothFilms, drainSeconds, partArea, partWeight, pouredVolume, ratioText, shownKinematic } from './todayFigures.ts';
-import { shown, shownTemperature, shownTime, type UnitSystem } from './units.ts';
+import { FAN_CAUTION, noRemedyWords, remedySentence } from './remedyWords.ts';
+import { bothArealWeights, bothFilms, drainSeconds, ratioText, shownKinematic } from './todayFigures.ts';
+import { shown, shownLiquid, shownTemperature, shownTime, shownWeight, type UnitSystem } from './units.ts';
 
 /** The parts of the front sheet, as questions, in the order in which they are read. */
 export const TODAY_PARTS: readonly (readonly [part: TodayPart, question: string])[] = [
@@ -50,7 +51,7 @@ function thinningLine({ thinning, mix }: TodayAnswer): string {
 
 function filmLine({ film }: TodayAnswer, system: UnitSystem): string {
   const { coats, coatWet_m, coatDry_m } = film;
-  return `${coats === 1 ? 'One coat' : `${coats} coats, each`} of ${bothFilms(coatWet_m, 'wet', system)}, which ${coats === 1 ? 'dries' : 'dry'} to ${bothFilms(coatDry_m, 'dry', system)}.`;
+  return `${coats === 1 ? 'One coat' : `${coats} coats, each`} of ${bothFilms(coatWet_m, 'wet', system)}, which ${coats === 1 ? 'leaves' : 'leave'} ${bothFilms(coatDry_m, 'dry', system)}${coats === 1 ? '' : ' each'}.`;
 }
 
 function holdLine({ hold, film }: TodayAnswer, system: UnitSystem): string {
@@ -71,8 +72,17 @@ function nextLine({ next, film }: TodayAnswer): string {
 
 function amountsLine({ amounts, question }: TodayAnswer, system: UnitSystem): string {
   const { mix_m3, finish_m3, thinner_m3, all_kg_m2, all_kg } = amounts;
-  const parts = `${pouredVolume(finish_m3, system)} of finish and ${pouredVolume(thinner_m3, system)} of thinner`;
-  return `Mix ${pouredVolume(mix_m3, system)}: ${parts}. It adds ${bothArealWeights(all_kg_m2, system)} dry, ${partWeight(all_kg, system)} on ${partArea(question.area_m2, system)}.`;
+  const parts = `${shownLiquid(finish_m3, system)} of finish and ${shownLiquid(thinner_m3, system)} of thinner`;
+  return `Mix ${shownLiquid(mix_m3, system)}: ${parts}. It adds ${bothArealWeights(all_kg_m2, system)} dry, ${shownWeight(all_kg, system)} on ${shown(question.area_m2, 'panel-area', system)}.`;
+}
+
+/** What would make it go, a sentence each; none where it goes. */
+export function climateHelp({ remedies }: TodayAnswer['climate'], system: UnitSystem): readonly string[] {
+  const { now, found } = remedies;
+  if (now.verdict === 'go') return [];
+  const none = noRemedyWords(remedies, system);
+  const warms = found.some(({ kind }) => kind === 'warm' || kind === 'warm-retard');
+  return [...found.map((each) => remedySentence(each, system, 0)), ...(none === null ? [] : [none]), ...(warms ? [FAN_CAUTION] : [])];
 }
 
 /** What else belongs to an answer, a sentence each. */
@@ -155,9 +165,9 @@ function amountsSentences({ amounts, question }: TodayAnswer, system: UnitSystem
   const band = `${shown(low, 'areal-weight', system)} to ${shown(high, 'areal-weight', system)}`;
   const place = coat_kg_m2 < low * 0.999 ? 'lighter than' : coat_kg_m2 > high * 1.001 ? 'heavier than' : 'inside';
   return [
-    ...(coats === 1 ? [] : [`For one coat at a time: ${pouredVolume(mixOneCoat_m3, system)}. Mix for the next coat only.`]),
+    ...(coats === 1 ? [] : [`For one coat at a time: ${shownLiquid(mixOneCoat_m3, system)}. Mix for the next coat only.`]),
     `One coat weighs ${bothArealWeights(coat_kg_m2, system)} dry, ${place} the ${band} published for a coat of such a finish.`,
-    `Buy at least ${pouredVolume(amounts.finish_m3, system)} of finish and ${pouredVolume(amounts.thinner_m3, system)} of thinner, and what cleans the gun, for ${partArea(question.area_m2, system)}.`,
+    `Buy at least ${shownLiquid(amounts.finish_m3, system)} of finish and ${shownLiquid(amounts.thinner_m3, system)} of thinner, and what cleans the gun, for ${shown(question.area_m2, 'panel-area', system)}.`,
   ];
 }
 
@@ -165,9 +175,9 @@ function amountsSentences({ amounts, question }: TodayAnswer, system: UnitSystem
 export function todayAmountRows({ amounts }: TodayAnswer, system: UnitSystem): readonly (readonly [string, string])[] {
   const { coats, landed_m3, missed_m3, pot_m3, mix_m3 } = amounts;
   return [
-    ['lands on the part', pouredVolume(landed_m3, system)],
-    ['lost past it', pouredVolume(missed_m3, system)],
-    [`left in cup and gun, ${coats} ${coats === 1 ? 'time' : 'times'}`, pouredVolume(pot_m3, system)],
-    ['to mix in all', pouredVolume(mix_m3, system)],
+    ['lands on the part', shownLiquid(landed_m3, system)],
+    ['lost past it', shownLiquid(missed_m3, system)],
+    [`left in cup and gun, ${coats} ${coats === 1 ? 'time' : 'times'}`, shownLiquid(pot_m3, system)],
+    ['to mix in all', shownLiquid(mix_m3, system)],
   ];
 }

@@ -1,7 +1,8 @@
+import { BALANCE_REMINDER } from './amountsWords.ts';
 import { CLIMATE_STATEMENT } from './climateWords.ts';
 import type { TodayAnswer, TodayPart } from '../scheme/today.ts';
-import { bothFilms, drainSeconds, partArea, pouredVolume, ratioText, shownKinematic } from './todayFigures.ts';
-import { roundedText, shown, shownAngle, shownPercent, shownTemperature, shownTime, type UnitSystem } from './units.ts';
+import { bothFilms, drainSeconds, ratioText, shownKinematic } from './todayFigures.ts';
+import { roundedText, shown, shownAngle, shownLiquid, shownPercent, shownTemperature, shownTime, type UnitSystem } from './units.ts';
 
 /** How an answer comes about. */
 export interface Working {
@@ -148,13 +149,13 @@ function amountsWorking({ amounts, film, mix, question }: TodayAnswer, system: U
   return {
     formula: [
       'Liquid = area · wet film of all coats / share that lands + what stays in cup and gun.',
-      `${partArea(question.area_m2, system)} · ${bothFilms(film.allWet_m, 'wet', system)} = ${pouredVolume(landed_m3, system)}; / ${roundedText(question.efficiencyFraction)} + ${pouredVolume(pot_m3, system)} = ${pouredVolume(mix_m3, system)}`,
+      `${shown(question.area_m2, 'panel-area', system)} · ${bothFilms(film.allWet_m, 'wet', system)} = ${shownLiquid(landed_m3, system)}; / ${roundedText(question.efficiencyFraction)} + ${shownLiquid(pot_m3, system)} = ${shownLiquid(mix_m3, system)}`,
       'Weight = dry film · density of the dry film.',
     ],
     inputs: [
-      ['area', partArea(question.area_m2, system)],
+      ['area', shown(question.area_m2, 'panel-area', system)],
       ['share that lands', shownPercent(question.efficiencyFraction)],
-      ['left in cup and gun', `${pouredVolume(pot_m3 / amounts.coats, system)} a coat`],
+      ['left in cup and gun', `${shownLiquid(pot_m3 / amounts.coats, system)} a coat`],
       ['thinner to one of finish', roundedText(mix.thinnerRatio)],
       ['density of the dry film', `${roundedText(mix.finish.solidsDensity_kg_m3.value)} kg/m³`],
     ],
@@ -166,7 +167,8 @@ function amountsWorking({ amounts, film, mix, question }: TodayAnswer, system: U
     ],
     limits: [
       'On narrow parts and open structure less lands than on a plate: half lost is not rare.',
-      'Weigh a cloth coupon before and after a coat: it is the better figure. A moving surface is checked for balance after refinishing.',
+      'Weigh a cloth coupon before and after a coat: it is the better figure.',
+      BALANCE_REMINDER,
     ],
   };
 }

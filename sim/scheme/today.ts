@@ -1,5 +1,6 @@
 import type { AirAnswer } from '../air/airAnswer.ts';
 import type { ClimateVerdict } from '../air/climateVerdict.ts';
+import type { Remedies } from '../air/remedies.ts';
 import type { BackingWord } from '../job/schema.ts';
 import type { Cup } from '../materials/cups.ts';
 import type { CupTime, WarmedCup } from '../mix/cupTime.ts';
@@ -15,6 +16,8 @@ export interface TodayQuestion {
   readonly finish: string;
   readonly thinner: string;
   readonly thinnerRatio: number;
+  /** Retarder, n-butyl alcohol, as a share of the thinner, 0 to 0.5. */
+  readonly retarderFraction: number;
   /** Id of a cup, and the mix's drain time in it, 1 to 1000 s; null where none was read. */
   readonly cup: string;
   readonly seconds: number | null;
@@ -31,8 +34,8 @@ export interface TodayQuestion {
   readonly surface_K: number | null;
   /** Of the liquid in the cup when it was read; null for that of the air. */
   readonly liquid_K: number | null;
-  /** The room later in the day, for the same mix. */
-  readonly afternoon_K: number;
+  /** The room later in the day, for the same mix; null for 5 K warmer than now. */
+  readonly afternoon_K: number | null;
   /** Dry film that sanding takes off afterwards, 0 to 500 µm. */
   readonly sanded_m: number;
   /** Share of the solids leaving the gun that lands, 0.05 to 1. */
@@ -49,6 +52,8 @@ export interface TodayClimate {
   readonly answer: AirAnswer;
   readonly surface_K: number;
   readonly verdict: ClimateVerdict;
+  /** What would make it go, tried. */
+  readonly remedies: Remedies;
 }
 
 /** How thin the mix is now, how far to thin it, and what it is this afternoon. */

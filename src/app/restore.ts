@@ -7,6 +7,7 @@ import { schemeFrom } from './scheme/schemePrefs.ts';
 import { setUpsFrom } from './setups/setUpsPrefs.ts';
 import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
+import { todayFrom } from './today/todayPrefs.ts';
 
 /** Keys whose kept value is taken as it is, with what it must look like; anything else is left at its default. */
 const FITS: Readonly<Partial<Record<StateKey, (value: unknown) => boolean>>> = {
@@ -38,6 +39,7 @@ export function restore(kept: ReadonlyMap<string, unknown>): boolean {
     state.practice.value = prefsFrom(kept.get('practice'));
     state.setUps.value = setUpsFrom(kept.get('setUps'));
     state.scheme.value = schemeFrom(kept.get('scheme'));
+    state.today.value = todayFrom(kept.get('today'));
     const stored = unpackJob(kept);
     if (stored === null) return false;
     try {

@@ -4,6 +4,7 @@ import { USUAL_PREFS, type PracticePrefs } from './practicePrefs.ts';
 import type { Problem } from './problem.ts';
 import { USUAL_SCHEME, type SchemePrefs } from './scheme/schemePrefs.ts';
 import { USUAL_SET_UPS, type SetUpsPrefs } from './setups/setUpsPrefs.ts';
+import { USUAL_TODAY_PREFS, type TodayPrefs } from './today/todayPrefs.ts';
 import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
 
 /** A step of the job's history: the job before (or after) it and what the step was. */
@@ -58,6 +59,8 @@ export const state = {
   setUps: signal<SetUpsPrefs>(USUAL_SET_UPS),
   /** What is looked at of the scheme. */
   scheme: signal<SchemePrefs>(USUAL_SCHEME),
+  /** What is typed on the front sheet. */
+  today: signal<TodayPrefs>(USUAL_TODAY_PREFS),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
   replay: signal<ReplayReply | null>(null),

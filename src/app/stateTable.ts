@@ -20,6 +20,7 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   practice: 'browser',
   setUps: 'browser',
   scheme: 'browser',
+  today: 'browser',
   film: 'nowhere',
   verdict: 'nowhere',
   replay: 'nowhere',

@@ -53,7 +53,8 @@ function panelJob({ question, mix, film }: TodayAnswer): Job {
       id: 'coat',
       name: `Cross coat, ${mix.finish.name}`,
       plan: { cross: true },
-      target: { film: 'dry', thickness_um: tidy(film.coatDry_m / 1e-6) },
+      // The least that a job may ask for.
+      target: { film: 'dry', thickness_um: Math.max(0.1, tidy(film.coatDry_m / 1e-6)) },
     },
   });
   const panels = job.part.panels.map((panel) => ({ ...panel, backing: question.backing }));

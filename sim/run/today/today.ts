@@ -1,11 +1,11 @@
-import { airAnswer } from '../../air/airAnswer.ts';
+import { airAnswer, type RetardedMix } from '../../air/airAnswer.ts';
 import { climateVerdict } from '../../air/climateVerdict.ts';
 import { makeAir } from '../../air/moistAir.ts';
+import { remedies } from '../../air/remedies.ts';
 import { CELSIUS_0_K } from '../../base/units.ts';
 import type { AirSpec } from '../../job/schema.ts';
 import { backingById } from '../../materials/backings.ts';
 import { solventById } from '../../materials/solvents.ts';
-import type { RetardedMix } from '../../air/airAnswer.ts';
 import { changedMixSpec, USUAL_RETARDER } from '../../mix/changedMixSpec.ts';
 import { makeMix } from '../../mix/makeMix.ts';
 import type { TodayAnswer, TodayQuestion } from '../../scheme/today.ts';
@@ -16,15 +16,16 @@ import { todayNext } from './todayNext.ts';
 import { todayThinning } from './todayThinning.ts';
 import { checkToday } from './usualToday.ts';
 
-/** Share of retarder that is tried, of the thinner: the middle of the usual 5 to 15 %. */
-const TRIED_RETARDER = 0.1;
+/** Shares of retarder that are tried, % of the thinner: from the least to the most of the usual ones. */
+const TRIED_percent = [5, 10, 15];
 
 /**
  * The front sheet: from a handful of numbers to whether one can spray now, how far to thin, the film wet
  * and dry, whether it holds, when the next step may begin, how much to mix and what it weighs.
  *
  * Plain arithmetic and the model's even film: no strokes, no fan, no edges. Every part carries what
- * its working needs. Takes a few milliseconds, so that it can answer as one types.
+ * its working needs. Takes a few milliseconds where it
+ * goes and some tens where remedies are tried, so that it can answer as one types.
  * @throws CrosscoatError `range` for a number outside its limits, `schema` for an unknown finish,
  * thinner or cup; each message says what to give.
  */
@@ -33,11 +34,12 @@ export function answerToday(question: TodayQuestion): TodayAnswer {
   const spec = todayMixSpec(question);
   const mix = makeMix(spec, '/today');
   const air = makeAir(todayAirSpec(question), '/air');
+  const tried = retarded(question);
   const answer = airAnswer(air, {
     mix,
     faces: backingById(question.backing).faces,
     ceiling_K: question.ceiling_K,
-    retarded: retarded(question),
+    retarded: tried,
   });
   const surface_K = question.surface_K ?? air.temperature_K;
   const hold = todayHold(question, mix);
@@ -45,7 +47,7 @@ export function answerToday(question: TodayQuestion): TodayAnswer {
   return {
     question,
     mix,
-    climate: { answer, surface_K, verdict: climateVerdict(answer, surface_K) },
+    climate: { answer, surface_K, verdict: climateVerdict(answer, surface_K), remedies: remedies({ answer, surface_K, retarded: tried, later: [] }) },
     thinning: todayThinning(question, mix),
     film,
     hold,
@@ -67,6 +69,10 @@ export function todayAirSpec({ temperature_K, humidityFraction, altitude_m, airS
 
 function retarded(question: TodayQuestion): RetardedMix[] {
   if (question.thinnerRatio === 0) return [];
-  const spec = changedMixSpec(todayMixSpec(question), { retarder_percent: TRIED_RETARDER * 100 });
-  return [{ retarder: solventById(USUAL_RETARDER).name, retarderFraction: TRIED_RETARDER, mix: makeMix(spec, '/today') }];
+  const spec = todayMixSpec(question);
+  return TRIED_percent.filter((percent) => percent > question.retarderFraction * 100).map((percent) => ({
+    retarder: solventById(USUAL_RETARDER).name,
+    retarderFraction: percent / 100,
+    mix: makeMix(changedMixSpec(spec, { retarder_percent: percent }), '/today'),
+  }));
 }

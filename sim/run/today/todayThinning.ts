@@ -1,14 +1,14 @@
 import { CrosscoatError } from '../../base/errors.ts';
 import { CUPS, cupById, type Cup } from '../../materials/cups.ts';
 import { changedMixSpec } from '../../mix/changedMixSpec.ts';
-import { cupTime, cupTimeAt, viscosityInRange_m2_s, type WarmedCup } from '../../mix/cupTime.ts';
+import { cupTime, cupTimeAt, viscosityInRange_m2_s } from '../../mix/cupTime.ts';
 import { cupViscosity_m2_s } from '../../mix/cups.ts';
 import { makeMix, MOST_THINNER } from '../../mix/makeMix.ts';
 import type { Mix } from '../../mix/mix.ts';
 import { fitThinning, ratioForViscosity, type ThinningLaw } from '../../mix/thinningLaw.ts';
 import { viscosity_Pa_s } from '../../mix/viscosity.ts';
-import type { Spread } from '../../scheme/planned.ts';
 import type { TodayQuestion, TodayRatio, TodayThinning } from '../../scheme/today.ts';
+import { USUAL_SENSITIVITY_K } from '../mix/planThinning.ts';
 import { todayMixSpec } from './todayMix.ts';
 
 /**
@@ -19,8 +19,8 @@ const SPRAY_CUP = 'zahn-2';
 const THIN_S = 20;
 const THICK_S = 24;
 
-/** Coefficient of temperature of a dope or lacquer, least and most; common practice, so two readings of one's own are better. */
-const SENSITIVITY_K = { low: 1500, high: 2500 };
+/** Assumed: how much warmer the room is in the afternoon where nobody says. */
+const WARMER_K = 5;
 
 /** Another ratio, to fix the law's slope: this much more of thinner to one of finish. */
 const RATIO_STEP = 0.5;
@@ -29,9 +29,9 @@ const RATIO_STEP = 0.5;
 export function todayThinning(question: TodayQuestion, mix: Mix): TodayThinning {
   const cup = cupById(question.cup);
   const liquid_K = question.liquid_K ?? question.temperature_K;
+  const afternoon_K = question.afternoon_K ?? question.temperature_K + WARMER_K;
   const viscosity_m2_s = viscosityAt(mix, mix, liquid_K);
   const now = cupTime(cup, viscosity_m2_s);
-  const sensitivity_K: Spread = { value: mix.viscosity.sensitivity_K, ...SENSITIVITY_K };
   const law = lawOf(question, mix, liquid_K);
   const sprayCup = cupById(SPRAY_CUP);
   return {
@@ -45,9 +45,9 @@ export function todayThinning(question: TodayQuestion, mix: Mix): TodayThinning 
     sprayCup,
     thin: ratioFor(law, sprayCup, THIN_S),
     thick: ratioFor(law, sprayCup, THICK_S),
-    afternoon_K: question.afternoon_K,
-    afternoon: warmed(cup, now.seconds, viscosity_m2_s, liquid_K, question.afternoon_K, sensitivity_K),
-    sensitivity_K,
+    afternoon_K,
+    afternoon: cupTimeAt(cup, viscosity_m2_s, liquid_K, afternoon_K, USUAL_SENSITIVITY_K),
+    sensitivity_K: USUAL_SENSITIVITY_K,
   };
 }
 
@@ -69,14 +69,6 @@ function ratioFor(law: ThinningLaw, cup: Cup, seconds: number): TodayRatio {
   // From the can it is as thin already.
   if (law.level <= Math.log(viscosity_m2_s)) return { seconds, viscosity_m2_s, thinnerRatio: 0 };
   return { seconds, viscosity_m2_s, thinnerRatio: rangeOr(() => ratioForViscosity(law, viscosity_m2_s).thinnerPerFinish) };
-}
-
-function warmed(cup: Cup, seconds: number | null, viscosity_m2_s: number, from_K: number, to_K: number, sensitivity_K: Spread): WarmedCup {
-  if (seconds !== null) return cupTimeAt(cup, seconds, from_K, to_K, sensitivity_K);
-  const factorOf = (b: number) => Math.exp(b * (1 / to_K - 1 / from_K));
-  const ends = [factorOf(sensitivity_K.low), factorOf(sensitivity_K.high)];
-  const factor = { value: factorOf(sensitivity_K.value), low: Math.min(...ends), high: Math.max(...ends) };
-  return { time: cupTime(cup, viscosity_m2_s * factor.value), factor, low_s: null, high_s: null };
 }
 
 function refusalOf(cup: Cup, seconds: number): string | null {

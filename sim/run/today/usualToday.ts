@@ -1,12 +1,13 @@
 import { checkRange } from '../../base/check.ts';
 import { CELSIUS_0_K } from '../../base/units.ts';
-import { LOW_PRESSURE_EFFICIENCY_PERCENT, THINNER_PER_FINISH, USUAL_AIR, USUAL_BACKING } from '../../job/defaults.ts';
+import { LOW_PRESSURE_EFFICIENCY_PERCENT, USUAL_AIR, USUAL_BACKING } from '../../job/defaults.ts';
 import { cupById } from '../../materials/cups.ts';
 import type { TodayQuestion } from '../../scheme/today.ts';
 
 /** Least and most of each number of the question, SI. Air, height and air speed have the limits of `makeAir`. */
 export const TODAY_LIMITS = {
   thinnerRatio: [0, 10],
+  retarderFraction: [0, 0.5],
   seconds: [1, 1000],
   area_m2: [0.01, 1000],
   dry_m: [1e-6, 500e-6],
@@ -20,17 +21,17 @@ export const TODAY_LIMITS = {
 export const TODAY_TEMPERATURES_C = [-20, 60] as const;
 
 /**
- * The question where nothing is stated: the usual air and mix, an upright side of open cloth, read in
+ * The question where nothing is stated: the usual air, clear dope thinned 3 : 1 as the usual mix is, an upright side of open cloth, read in
  * a Zahn No. 2 cup, which can say what a thinned lacquer-type finish drains in. Assumed: 2 m², 25 µm
  * dry, about what the published weight of one clear coat comes to; sanding as a scheme's step has it.
- * Assumed: the afternoon is 5 K warmer.
  */
 export const USUAL_TODAY: TodayQuestion = {
   temperature_K: USUAL_AIR.temperature_C + CELSIUS_0_K,
   humidityFraction: USUAL_AIR.humidity_percent / 100,
   finish: 'clear-dope',
   thinner: 'general',
-  thinnerRatio: THINNER_PER_FINISH,
+  thinnerRatio: 1 / 3,
+  retarderFraction: 0,
   cup: 'zahn-2',
   seconds: null,
   area_m2: 2,
@@ -40,7 +41,7 @@ export const USUAL_TODAY: TodayQuestion = {
   backing: USUAL_BACKING,
   surface_K: null,
   liquid_K: null,
-  afternoon_K: USUAL_AIR.temperature_C + 5 + CELSIUS_0_K,
+  afternoon_K: null,
   sanded_m: 3e-6,
   efficiencyFraction: LOW_PRESSURE_EFFICIENCY_PERCENT / 100,
   altitude_m: USUAL_AIR.altitude_m,
@@ -59,6 +60,7 @@ export function checkToday(question: TodayQuestion): void {
     checkRange({ name: `today: ${words}`, value: shown(value), low: shown(low), high: shown(high), unit, advice: `give ${words} within these` });
   };
   within('thinnerRatio', 'thinner to one of finish', 1, '');
+  within('retarderFraction', 'retarder, share of the thinner', 0.01, '%');
   within('seconds', 'cup seconds', 1, 's');
   within('area_m2', 'area', 1, 'm²');
   within('dry_m', 'dry film wanted', 1e-6, 'µm');

@@ -10,22 +10,30 @@ export interface ViewNumberFieldProps {
   readonly label: string;
   /** A key with the unit that `value`, `low` and `high` are in: `width_mm`. */
   readonly unitKey: string;
-  readonly value: number;
+  /** Null for an empty box, which `clear` allows. */
+  readonly value: number | null;
   readonly low: number;
   readonly high: number;
   readonly isWhole?: boolean;
   readonly hint?: string;
   readonly set: (value: number) => void;
+  /** The box may be left empty: what that does. */
+  readonly clear?: () => void;
 }
 
 /** A number that is no part of the job, with its unit and limits. A wrong text stays, with its message. */
 export function ViewNumberField(props: ViewNumberFieldProps): JSX.Element {
-  const { id, label, unitKey, value, hint, set } = props;
+  const { id, label, unitKey, value, hint, set, clear } = props;
   const units = state.units.value;
   const pointer = `/view/${id}`;
   const draft = state.drafts.value[pointer];
   const problem = draft?.problem ?? null;
   const type = (text: string): void => {
+    if (clear !== undefined && text.trim() === '') {
+      keepDraft(pointer, { text, problem: null });
+      clear();
+      return;
+    }
     const read = readLimited(text, props);
     keepDraft(pointer, { text, problem: 'problem' in read ? read.problem : null });
     if ('value' in read) set(read.value);
@@ -34,7 +42,7 @@ export function ViewNumberField(props: ViewNumberFieldProps): JSX.Element {
     <NumberBox
       id={id}
       label={label}
-      text={draft?.text ?? typedText(value, unitKey, units)}
+      text={draft?.text ?? (value === null ? '' : typedText(value, unitKey, units))}
       unit={unitOfKey(unitKey, units)}
       problem={problem === null ? null : `${problem}. The last good value still counts.`}
       hint={hint}

@@ -2,10 +2,9 @@ import './overStage.css';
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren, ComponentType, JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { redo, undo } from '../../app/document.ts';
 import type { Problem } from '../../app/problem.ts';
-import { state } from '../../app/state.ts';
 import { Notice, Notices } from './Notices.tsx';
+import { OverHead } from './OverHead.tsx';
 import { SheetTabs, tabId } from './SheetTabs.tsx';
 
 export interface OverStageProps<Tab extends string> {
@@ -29,7 +28,6 @@ export function OverStage<Tab extends string>({ name, title, close, problem, wor
   const stage = useRef<HTMLDivElement>(null);
   useEffect(() => stage.current?.focus(), []);
   const Sheet: ComponentType = sheets[shown];
-  const [past, future] = [state.past.value.at(-1), state.future.value.at(-1)];
   const sheetId = `${name}-sheet`;
   return (
     <div
@@ -44,14 +42,7 @@ export function OverStage<Tab extends string>({ name, title, close, problem, wor
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => event.preventDefault()}
     >
-      <header class="over-head">
-        <h1>{title}</h1>
-        <div class="over-actions">
-          <button type="button" disabled={past === undefined} title={past === undefined ? '' : `Undo: ${past.label}`} onClick={undo}>Undo</button>
-          <button type="button" disabled={future === undefined} title={future === undefined ? '' : `Redo: ${future.label}`} onClick={redo}>Redo</button>
-          <button type="button" class="act" onClick={close}>Close</button>
-        </div>
-      </header>
+      <OverHead title={title} close={close} />
       {problem.value === null ? null : <Notice problem={problem.value} dismiss={() => (problem.value = null)} />}
       <Notices />
       {children}

@@ -4,6 +4,7 @@ import { openDemonstrations } from '../demonstrations/openDemonstrations.ts';
 import { openPractice } from '../practice/openPractice.ts';
 import { openScheme } from '../scheme/openScheme.ts';
 import { openSetUps } from '../setups/openSetUps.ts';
+import { openToday } from '../today/openToday.ts';
 import { showDoubts } from '../verdict/Doubts.tsx';
 import { STAGE_NAMES, state, type StageName } from '../../app/state.ts';
 
@@ -16,23 +17,24 @@ const MARK_WORDS: Readonly<Record<StageMark, string>> = {
   'not-yet': 'not yet',
 };
 
-/** The scheme stands after the part. */
-const SCHEME_PLACE = 2;
+/** Today stands first, and the scheme after the part. */
+const SCHEME_PLACE = 3;
 
 /** The stages of the work, in the order the trade does it. */
 export function Stages(): JSX.Element {
   return (
     <nav class="stages" aria-label="Stages of the work">
       <ol>
+        <Over number={1} words="Today" open={openToday} />
         {STAGE_NAMES.map((stage, i) => (
           <>
             {stage === 'mix' ? <Over number={SCHEME_PLACE} words="Scheme" open={openScheme} /> : null}
-            <Stage key={stage} stage={stage} number={i + 1 + (i + 1 >= SCHEME_PLACE ? 1 : 0)} />
+            <Stage key={stage} stage={stage} number={i + 2 + (i + 2 >= SCHEME_PLACE ? 1 : 0)} />
           </>
         ))}
-        <Over number={STAGE_NAMES.length + 2} words="Set-ups" open={openSetUps} />
-        <Over number={STAGE_NAMES.length + 3} words="Practice" open={openPractice} />
-        <Over number={STAGE_NAMES.length + 4} words="Demonstrations" open={openDemonstrations} />
+        <Over number={STAGE_NAMES.length + 3} words="Set-ups" open={openSetUps} />
+        <Over number={STAGE_NAMES.length + 4} words="Practice" open={openPractice} />
+        <Over number={STAGE_NAMES.length + 5} words="Demonstrations" open={openDemonstrations} />
       </ol>
     </nav>
   );
