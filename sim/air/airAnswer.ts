@@ -1,6 +1,6 @@
 import { moleFractions } from '../materials/blend.ts';
 import type { Mix } from '../mix/mix.ts';
-import { dryingFactor, type DryingFactor } from './dryingFactor.ts';
+import { dryingFactor, evaporation_m_s, type DryingFactor } from './dryingFactor.ts';
 import { criticalHumidityFraction, filmTemperature_K } from './filmTemperature.ts';
 import { heatedAir, type MoistAir } from './moistAir.ts';
 
@@ -33,6 +33,8 @@ export interface RetarderAnswer {
   readonly retarderFraction: number;
   readonly film_K: number;
   readonly blushMargin_K: number;
+  /** How many times as long the first evaporation takes as without. */
+  readonly evaporationRatio: number;
 }
 
 /** What the air does to a fresh film of a mix. */
@@ -69,13 +71,19 @@ export function airAnswer(air: MoistAir, { mix, faces, ceiling_K, retarded }: Ai
     warmEnough_K: warmEnough_K(air, mix, faces, ceiling_K),
     retarders: retarded.map(({ retarder, retarderFraction, mix: slower }) => {
       const slower_K = mixFilm_K(air, slower, faces);
-      return { retarder, retarderFraction, film_K: slower_K, blushMargin_K: slower_K - air.dewPoint_K };
+      const evaporationRatio = loss_m_s(air, mix, film_K) / loss_m_s(air, slower, slower_K);
+      return { retarder, retarderFraction, film_K: slower_K, blushMargin_K: slower_K - air.dewPoint_K, evaporationRatio };
     }),
   };
 }
 
 function mixFilm_K(air: MoistAir, mix: Mix, faces: 1 | 2): number {
   return filmTemperature_K(air, moleFractions(mix.solvents), faces);
+}
+
+/** Liquid that leaves a fresh film of a mix, m/s. */
+export function loss_m_s(air: MoistAir, { solvents }: Mix, film_K: number): number {
+  return evaporation_m_s(air, moleFractions(solvents), film_K);
 }
 
 function warmEnough_K(air: MoistAir, mix: Mix, faces: 1 | 2, ceiling_K: number): number | null {

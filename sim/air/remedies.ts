@@ -1,11 +1,10 @@
 import { CELSIUS_0_K } from '../base/units.ts';
-import { moleFractions } from '../materials/blend.ts';
 import type { Mix } from '../mix/mix.ts';
-import type { AirAnswer, RetardedMix } from './airAnswer.ts';
+import { loss_m_s, type AirAnswer, type RetardedMix } from './airAnswer.ts';
 import { SURFACE_MARGIN_K, WARMEST_K, type ClimateVerdictWord } from './climateRules.ts';
 import { climateVerdict, type ClimateVerdict } from './climateVerdict.ts';
 import { filmIn, type HourVerdict, type SprayedFilm } from './dayVerdicts.ts';
-import { evaporation_m_s, ruleDryingRatio } from './dryingFactor.ts';
+import { ruleDryingRatio } from './dryingFactor.ts';
 import { heatedAir, type MoistAir } from './moistAir.ts';
 
 /** Warmth is tried from one tenth of a °C to the next, as a thermometer is read. */
@@ -126,10 +125,6 @@ function inAir(question: RemedyQuestion, kind: Remedy['kind'], air: MoistAir, re
     evaporationRatio: loss_m_s(answer.air, answer.mix, answer.film_K) / loss_m_s(air, film.mix, there.film_K),
     waitsRatio: ruleDryingRatio(air.temperature_K) / ruleDryingRatio(answer.air.temperature_K),
   };
-}
-
-function loss_m_s(air: MoistAir, { solvents }: Mix, film_K: number): number {
-  return evaporation_m_s(air, moleFractions(solvents), film_K);
 }
 
 function reaches(verdict: ClimateVerdictWord, goal: 'go' | 'care'): verdict is 'go' | 'care' {

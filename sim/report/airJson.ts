@@ -35,6 +35,7 @@ export function airJson(answer: AirAnswer): { readonly [key: string]: JsonValue 
       ofThinner_percent: jsonNumber(tried.retarderFraction, 0.01),
       filmTemperature_C: celsius(tried.film_K),
       blushMargin_C: jsonNumber(tried.blushMargin_K),
+      evaporationRatio: jsonNumber(tried.evaporationRatio),
     })),
     warnings: airWarnings(answer).map(warningJson),
   };
