@@ -30,9 +30,9 @@ export function HoursForm(): JSX.Element {
       <p>{total === 0 ? 'No rows yet.' : `${total} rows in the job, ${rows.length} of them on this day.`} A file replaces them all; Undo brings them back.</p>
       {hoursNotes.value.length === 0 ? null : <ul role="status">{hoursNotes.value.map((text) => <li key={text}>{text}</li>)}</ul>}
       <div class="actions">
-        <label class="button">
+        <label class="file-button">
           Open a logger’s file
-          <input class="unseen" type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" onChange={(event) => {
+          <input class="hidden-words" type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" onChange={(event) => {
             const file = event.currentTarget.files?.[0];
             event.currentTarget.value = '';
             if (file !== undefined) void openHours(file);
