@@ -21,6 +21,8 @@ const KEY_UNITS: readonly (readonly [suffix: string, unit: KeyUnit])[] = [
   ['_m3_h', { quantity: 'flow', fileName: 'm³/h', usName: 'ft³/min' }],
   ['_m3', { quantity: 'volume', fileName: 'm³', usName: 'ft³' }],
   ['_g_m2', fixed('g/m²')],
+  ['_g_L', fixed('g/L')],
+  ['_per_mm', fixed('1/mm')],
   ['_m2', { quantity: 'area', fileName: 'm²', usName: 'ft²' }],
   ['_m_s', { quantity: 'speed', fileName: 'm/s', usName: 'ft/min' }],
   ['_mPa_s', fixed('mPa s')],
@@ -34,6 +36,7 @@ const KEY_UNITS: readonly (readonly [suffix: string, unit: KeyUnit])[] = [
   ['_ms', { quantity: 'time', fileName: 'ms', usName: 'ms' }],
   ['seconds', { quantity: 'time', fileName: 's', usName: 's' }],
   ['_min', { quantity: 'time', fileName: 'min', usName: 'min' }],
+  ['_h', { quantity: 'time', fileName: 'h', usName: 'h' }],
   ['_m', { quantity: 'length', fileName: 'm', usName: 'ft' }],
   ['_s', { quantity: 'time', fileName: 's', usName: 's' }],
   // Shop scales read grams in both systems, and an ounce may be a volume.

@@ -1,3 +1,4 @@
+import { stackStep, type StackedFilm } from '../filmStack.ts';
 import { findingAt, type Layer, type SchemeFinding } from '../finding.ts';
 import type { PlannedScheme, PlannedStep } from '../planned.ts';
 import { isDopedFabric } from './coatsOf.ts';
@@ -7,27 +8,19 @@ const COARSEST_GRIT = 280;
 /** Places that a list of "keep off" should name on doped fabric, by the words that name them. */
 const KEEP_OFF: readonly (readonly [place: string, word: RegExp])[] = [['rib lacing', /lac/i], ['tape edges', /tape/i]];
 
-/** Films that lie on each other, lowest first. */
-interface LaidFilm {
-  readonly layer: Layer;
-  film_m: number;
-}
-
 /** Sanding that takes too much, from the wrong coat, with the wrong paper, or without saying where not to. */
 export function sandingFindings(plan: PlannedScheme): SchemeFinding[] {
-  const films: LaidFilm[] = [];
+  const films: StackedFilm[] = [];
   return plan.steps.flatMap((step, k) => {
-    if (step.coat !== null) films.push({ layer: step.coat.layer, film_m: step.coat.dry_m.value });
-    if (step.spec.kind !== 'sand') return [];
     const top = films.at(-1)?.layer;
-    const found = [...throughFindings(step, k, films), ...(isDopedFabric(plan) ? fabricFindings(plan, step, k, top) : [])];
-    takeOff(films, step.spec.removes_um * 1e-6);
+    const found = step.spec.kind === 'sand' ? [...throughFindings(step, k, films), ...(isDopedFabric(plan) ? fabricFindings(plan, step, k, top) : [])] : [];
+    stackStep(films, step, k, plan.area_m2);
     return found;
   });
 }
 
 /** Sanding is meant to stay within the layer on top, of however many coats. */
-function throughFindings(step: PlannedStep, k: number, films: readonly LaidFilm[]): SchemeFinding[] {
+function throughFindings(step: PlannedStep, k: number, films: readonly StackedFilm[]): SchemeFinding[] {
   if (step.spec.kind !== 'sand') return [];
   const top = films.at(-1);
   if (top === undefined) return [];
@@ -48,15 +41,4 @@ function fabricFindings(plan: PlannedScheme, step: PlannedStep, k: number, top: 
     ...(top === 'aluminium' && grit < COARSEST_GRIT ? [findingAt(step, k, 'doubt', { rule: 'sand-coarse', grit, finest: COARSEST_GRIT }, 'grit')] : []),
     ...(missing.length > 0 ? [findingAt(step, k, keepOff.length === 0 ? 'stop' : 'doubt', { rule: 'sand-keep-off', missing }, 'keepOff')] : []),
   ];
-}
-
-function takeOff(films: LaidFilm[], removes_m: number): void {
-  let left_m = removes_m;
-  for (let top = films.at(-1); top !== undefined && left_m > 0; top = films.at(-1)) {
-    const taken_m = Math.min(left_m, top.film_m);
-    top.film_m -= taken_m;
-    left_m -= taken_m;
-    if (top.film_m > 0) return;
-    films.pop();
-  }
 }
