@@ -5,7 +5,7 @@ import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
 import { roundedText, shown, shownPercent, shownTemperature, type UnitSystem } from './units.ts';
 import {
-  about, aboutPercent, courseSentences, faceSentence, fanSentence, limitSentences, shutSentence, solventRows, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS,
+  about, aboutPercent, aboutShown, courseSentences, faceSentence, fanSentence, limitSentences, shutSentence, solventRows, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS,
   VAPOUR_DECIDES, VAPOUR_STATEMENT, vapourSentence,
 } from './vapourWords.ts';
 
@@ -28,9 +28,9 @@ export function spillText(answer: SpillAnswer, system: UnitSystem): string {
     ...unlimitedLines(unlimited),
     '',
     ...bulleted('Air that all of it asks for', [
-      `to a quarter of the lower explosive limit: ${shown(quarter_m3, 'room', system)}${rule_m3 === null ? '' : `; with the fire rule's own table values ${shown(rule_m3, 'room', system)}`}`,
-      `to a tenth of it, the shipyard rule: ${shown(tenth_m3, 'room', system)}`,
-      `to the exposure limits, mixing factor ${roundedText(spill.mixing)}: ${shown(exposure_m3, 'room', system)}`,
+      `to a quarter of the lower explosive limit: ${aboutShown(quarter_m3, 'room', system)}${rule_m3 === null ? '' : `; with the fire rule's own table values ${aboutShown(rule_m3, 'room', system)}`}`,
+      `to a tenth of it, the shipyard rule: ${aboutShown(tenth_m3, 'room', system)}`,
+      `to the exposure limits, mixing factor ${roundedText(spill.mixing)}: ${aboutShown(exposure_m3, 'room', system)}`,
     ]),
     '',
     ...(course === null ? [] : [...courseLines(course), '']),
@@ -53,9 +53,9 @@ export function coatVapourText(reported: ReportedVapour, system: UnitSystem): st
     ...courseLines(course),
     '',
     ...bulleted(`Outside air asked for, were minute ${needed.busiest + 1} to go on`, [
-      `to a quarter of the lower explosive limit: ${shown(needed.quarter_m3_s, 'air-flow', system)}`,
-      `to a tenth of it, the shipyard rule: ${shown(needed.tenth_m3_s, 'air-flow', system)}`,
-      `to the exposure limits, mixing factor ${roundedText(room.mixing)}: ${shown(needed.exposure_m3_s, 'air-flow', system)}`,
+      `to a quarter of the lower explosive limit: ${aboutShown(needed.quarter_m3_s, 'air-flow', system)}`,
+      `to a tenth of it, the shipyard rule: ${aboutShown(needed.tenth_m3_s, 'air-flow', system)}`,
+      `to the exposure limits, mixing factor ${roundedText(room.mixing)}: ${aboutShown(needed.exposure_m3_s, 'air-flow', system)}`,
     ]),
     '',
     ...(face === null ? [] : [...wrapped(faceSentence(face, system)), '']),

@@ -3,7 +3,7 @@ import type { RoomAir, VapourCourse } from '../air/roomVapour.ts';
 import type { PublishedLimit, RoomVapour, VapourPart } from '../air/vapour.ts';
 import { FIRE_FACE_ft_min, FIRE_FACE_SOURCE } from '../materials/boothVelocities.ts';
 import type { SolventByMinute } from '../scheme/solvent.ts';
-import { roundedText, shown, shownPercent, shownTime, type UnitSystem } from './units.ts';
+import { roundedText, shown, shownPercent, shownTime, shownUnit, type Quantity, type UnitSystem } from './units.ts';
 import { listed } from './words.ts';
 
 /** Said with every figure of vapour. */
@@ -38,6 +38,12 @@ export function about(value: number): string {
 /** A share in per cent to two figures. */
 export function aboutPercent(fraction: number): string {
   return shownPercent(Number(fraction.toPrecision(2)));
+}
+
+/** An amount with its unit, to two figures. */
+export function aboutShown(value: number, quantity: Quantity, system: UnitSystem): string {
+  const { name, size } = shownUnit(quantity, system);
+  return `${about(value / size)} ${name}`;
 }
 
 /** The worst of a coat in one sentence. */
@@ -100,7 +106,7 @@ export function faceSentence({ velocity_m_s, fireFlow_m3_s, within }: FaceAir, s
   const range = ranges.length === 0 ? 'in none of the design ranges for air guns' : `in the design range for air guns in ${listed(ranges)}`;
   return (
     `Through the open face the fan makes a mean of ${shown(velocity_m_s, 'speed', system)}, ${range} (29 CFR 1910.94 table G-10). ` +
-    `${FIRE_FACE_ft_min} ft/min over this face takes ${shown(fireFlow_m3_s, 'air-flow', system)}; that speed is a fire rule, not a health rule (${FIRE_FACE_SOURCE}).`
+    `${FIRE_FACE_ft_min} ft/min over this face takes ${aboutShown(fireFlow_m3_s, 'air-flow', system)}; that speed is a fire rule, not a health rule (${FIRE_FACE_SOURCE}).`
   );
 }
 

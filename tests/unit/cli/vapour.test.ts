@@ -13,7 +13,18 @@ writeFileSync(path, JSON.stringify({ ...demo, schemes: undefined, room: { volume
 writeFileSync(roomless, JSON.stringify({ ...demo, schemes: undefined, room: undefined }));
 
 interface Part { readonly solvent: string; readonly ppm: number; readonly liquid_mL: number; readonly explosiveLimits: readonly { percent: number; source: string }[] }
-type Result = Readonly<Record<string, number & string>> & { readonly solvents: readonly Part[]; readonly coats: readonly Readonly<Record<string, number>>[]; readonly course: { readonly worstLelFraction: number; readonly lelFraction: readonly number[] } };
+interface Result {
+  readonly [key: string]: unknown;
+  readonly vapour_L: number;
+  readonly lelFraction: number;
+  readonly otherLelFraction: number;
+  readonly timesExposureLimit: number;
+  readonly dilution_m3: number;
+  readonly dilutionRule_m3: number;
+  readonly room_m3: number;
+  readonly lel_percent: number;
+  readonly solvents: readonly Part[]; readonly coats: readonly Readonly<Record<string, number>>[]; readonly course: { readonly worstLelFraction: number; readonly lelFraction: readonly number[] };
+}
 
 async function json(...argv: string[]): Promise<Result> {
   const { code, out, err } = await run(['vapour', ...argv, '--json']);
@@ -37,7 +48,7 @@ describe('crosscoat vapour of a liquid', () => {
   it('names both limits of MEK, uses the lower, and gives eleven times the exposure limit', async () => {
     const found = await json('--solvent', 'mek', '--litres', '1', '--room', '120m3');
     expect(found).toMatchObject({ lel_percent: 1.5, otherLel_percent: 1.8, otherLelSource: expect.stringContaining('table G-11') as string, lelSource: expect.stringContaining('NFPA 497') as string });
-    expect([(found['lelFraction']! * 100).toFixed(1), (found['otherLelFraction']! * 100).toFixed(1), found['timesExposureLimit']!.toFixed(0)]).toEqual(['14.9', '12.4', '11']);
+    expect([(found.lelFraction * 100).toFixed(1), (found.otherLelFraction * 100).toFixed(1), found.timesExposureLimit.toFixed(0)]).toEqual(['14.9', '12.4', '11']);
     const { out } = await run(['vapour', '--solvent', 'mek', '--litres', '1', '--room', '120m3']);
     expect(plain(out)).toContain('By the higher published limit, 1.8 %, it is 12.4 %; the lower is used.');
     for (const part of ['not a clearance', 'Who decides', 'Far from exploding is not fit to breathe', 'shipyard rule']) expect(plain(out)).toContain(part);
@@ -47,9 +58,9 @@ describe('crosscoat vapour of a liquid', () => {
   it('reads gallons, feet and ft³/min for what they are', async () => {
     const us = await json('--solvent', 'acetone', '--litres', '1 US gal', '--room', '20x15x10ft', '--temp', '68F', '--over', '15min', '--fresh', '5600cfm', '--face', '8x7 ft');
     const metric = await json('--solvent', 'acetone', '--litres', '3.785411784', '--room', '84.95053977600001m3', '--temp', '20', '--over', '15', '--fresh', '9514.460454912m3/h', '--face', '5.20256256m2');
-    for (const key of ['vapour_L', 'lelFraction', 'dilution_m3', 'room_m3']) expect(us[key]! / metric[key]!).toBeCloseTo(1, 6);
+    for (const key of ['vapour_L', 'lelFraction', 'dilution_m3', 'room_m3'] as const) expect(us[key] / metric[key]).toBeCloseTo(1, 6);
     expect(us.course.worstLelFraction / metric.course.worstLelFraction).toBeCloseTo(1, 6);
-    expect(us.course.worstLelFraction).toBeLessThan(us['lelFraction']!);
+    expect(us.course.worstLelFraction).toBeLessThan(us.lelFraction);
     const { out } = await run(['vapour', '--solvent', 'acetone', '--litres', '1', '--room', '4200ft3', '--over', '15min', '--fresh', '5600 ft3/min', '--face', '8x7ft', '--units', 'us']);
     expect(plain(out)).toMatch(/mean of 100 ft\/min, in the design range for air guns .* that speed is a fire rule, not a health rule/);
   });

@@ -1,12 +1,12 @@
 import type { JSX } from 'preact';
-import { faceSentence, fanSentence, shown, type ReportedVapour } from '../../../../sim/index.ts';
+import { aboutShown, faceSentence, fanSentence, type ReportedVapour } from '../../../../sim/index.ts';
 import { state } from '../../../app/state.ts';
 
 /** Outside air for the fire rule and for the lungs side by side, the booth's face, and what the fan does to the heat. */
 export function AirNeeds({ reported }: { readonly reported: ReportedVapour }): JSX.Element {
   const { needed, room, face, warming_W_10K } = reported;
   const units = state.units.value;
-  const flow = (value: number): string => shown(value, 'air-flow', units);
+  const flow = (value: number): string => aboutShown(value, 'air-flow', units);
   return (
     <section aria-labelledby="vapour-air">
       <h2 id="vapour-air">Outside air</h2>

@@ -4,7 +4,7 @@ import { state } from '../../../app/state.ts';
 
 /** Every solvent of a coat: how much, at its worst with the fan on and with everything shut in, and the published limits. */
 export function SolventTable({ reported }: { readonly reported: ReportedVapour }): JSX.Element {
-  const { shut, course, solvent } = reported;
+  const { shut, course } = reported;
   const units = state.units.value;
   return (
     <div class="scheme-vapour-scroll" tabIndex={0} role="region" aria-label="Vapour by solvent">
@@ -31,7 +31,6 @@ export function SolventTable({ reported }: { readonly reported: ReportedVapour }
             );
           })}
         </tbody>
-        <tfoot><tr><td class="words" colSpan={7}>Of {solvent.mixName}. Limits are as published when this was written, many from memory: look up today’s on the safety data sheet.</td></tr></tfoot>
       </table>
     </div>
   );

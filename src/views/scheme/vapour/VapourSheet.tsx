@@ -78,6 +78,7 @@ function Worked({ reported }: { readonly reported: ReportedVapour }): JSX.Elemen
         <p>Fan off. {shutSentence(shut, units)}</p>
         {shut.unlimited.length === 0 ? null : <p>Not counted against the exposure limits, since none is known here: {shut.unlimited.join(', ')}.</p>}
         <SolventTable reported={reported} />
+        <p>Solvents of {solvent.mixName}. Limits are as published when this was written, many from memory: look up today’s on the safety data sheet.</p>
       </section>
       <details>
         <summary>What all this rests on</summary>
