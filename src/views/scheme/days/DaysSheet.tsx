@@ -1,7 +1,7 @@
 import './days.css';
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { dayAndClock, DAYS_NOTE, daysAirNote, findingWords, OVERNIGHT_NOTE, readySentence, shiftSentence, spanWords, unplacedWords, type DayPlan, type LaidTask } from '../../../../sim/index.ts';
+import { counted, dayAndClock, DAYS_NOTE, daysAirNote, findingWords, MINUTES_PER_DAY, OVERNIGHT_NOTE, readySentence, shiftSentence, spanWords, unplacedWords, type DayPlan, type LaidTask } from '../../../../sim/index.ts';
 import { dayPlan, dayProblem, daysSheet, followDays, saveCalendar } from '../../../app/scheme/daysSheet.ts';
 import { schemePlan } from '../../../app/scheme/schemePlan.ts';
 import { shownScheme } from '../../../app/scheme/scheme.ts';
@@ -10,6 +10,9 @@ import { DaysBar } from './DaysBar.tsx';
 import { DaysTable } from './DaysTable.tsx';
 import { WaitWorkings } from './WaitWorkings.tsx';
 import { WorkingForm } from './WorkingForm.tsx';
+
+/** Farther off than this nobody counts hours, min. */
+const MOST_COUNTED_min = 3 * MINUTES_PER_DAY;
 
 /** All schemes of the job laid through the days: when each step begins, what is waited for, when all is ready. */
 export function DaysSheet(): JSX.Element {
@@ -83,5 +86,6 @@ function CountDown({ plan }: { readonly plan: DayPlan }): JSX.Element | null {
 
 function untilWords(laid: LaidTask, now: number): string {
   const left = Math.ceil((laid.wait?.until ?? laid.end) - now);
-  return left > 0 ? `in ${spanWords(left)}` : `${spanWords(-left)} ago`;
+  const span = Math.abs(left) < MOST_COUNTED_min ? spanWords(Math.abs(left)) : counted(Math.round(Math.abs(left) / MINUTES_PER_DAY), 'day');
+  return left > 0 ? `in ${span}` : `${span} ago`;
 }
