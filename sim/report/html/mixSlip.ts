@@ -11,7 +11,9 @@ import { potSvg } from './potSvg.ts';
 /** What is filled in by hand at the bench, in order. */
 const BY_HAND = ['Cup seconds read', 'Cup', 'Temperature of the liquid', 'Finish: batch and date', 'Thinner: batch and date', 'Retarder: batch and date', 'Mixed at (date, time)', 'Use by', 'Mixed by', 'Checked by'];
 
-const BOX = 'border:1.5px solid #181818;height:2.4rem;min-width:9rem;width:50%';
+const BOX = 'border:1.5px solid #181818;height:2.2rem;width:30%';
+/** Two boxes to a row, so that the slip stays on two pages. */
+const BOXES_A_ROW = 2;
 
 /**
  * A mixing slip to print and take to the bench: cautions first, what to pour to which mark, what the cup should say, boxes
@@ -27,9 +29,9 @@ export function mixSlip(mixing: ReportedMixing, where: string, system: UnitSyste
     parts: [
       { head: 'Before you mix', html: `<div class="cautions">${htmlList(MIX_CAUTIONS)}</div>` },
       { head: 'What goes in', html: [`<p><strong>${escaped(ratioSentence(mixing))}</strong></p>`, `<p>Thinner: ${escaped(thinnerWords)}.</p>`, ...said.map((text) => `<p>${escaped(text)}</p>`)].join('') },
-      ...(pourRows(mixing, system).length === 0 ? [] : [{ head: 'Pour', html: pourHtml(mixing, system) + (fill === null ? '' : `<figure>${potSvg(fill, system)}</figure>`) }]),
+      ...(pourRows(mixing, system).length === 0 ? [] : [{ head: 'Pour', html: `<div class="maps" style="align-items:center"><div style="flex:3 1 20rem">${pourHtml(mixing, system)}</div>${fill === null ? '' : `<figure style="flex:1 1 13rem;max-width:20rem">${potSvg(fill, system)}</figure>`}</div>` }]),
       ...(thinning === null ? [] : [{ head: `In the cup, at ${shownTemperature(thinning.law.temperature_K, system)}`, html: htmlList(thinningSentences(thinning, system)) }]),
-      { head: 'By hand', html: `<table>${BY_HAND.map((name) => `<tr><th scope="row">${name}</th><td style="${BOX}"></td></tr>`).join('')}</table>` },
+      { head: 'By hand', html: boxesHtml() },
       ...(mix.warnings.length === 0 ? [] : [{ head: 'Doubts', html: htmlList(mix.warnings.map(({ text }) => text)) }]),
     ],
     assumptions: [MIX_LIMITS],
@@ -39,4 +41,10 @@ export function mixSlip(mixing: ReportedMixing, where: string, system: UnitSyste
 function pourHtml(mixing: ReportedMixing, system: UnitSystem): string {
   const rows = pourRows(mixing, system).map(({ part, volume, weight, mark, scale }) => [part, { text: volume }, { text: weight }, { text: mark }, { text: scale }] as const);
   return htmlTable(['one pot', 'volume', 'weight', 'fill the pot to', 'the scale shows'], rows);
+}
+
+function boxesHtml(): string {
+  const rows = BY_HAND.flatMap((_, i) => (i % BOXES_A_ROW === 0 ? [BY_HAND.slice(i, i + BOXES_A_ROW)] : []));
+  const box = (name: string): string => `<th scope="row" style="text-align:left">${name}</th><td style="${BOX}"></td>`;
+  return `<table>${rows.map((names) => `<tr>${names.map(box).join('')}</tr>`).join('')}</table>`;
 }

@@ -131,7 +131,7 @@ function asked(): Omit<MixingAsked, 'ratio'> {
       cup: cupById(prefs.cup), temperature_K: prefs.liquid_C + CELSIUS_0_K, wanted_s: prefs.wanted_s, later_K: prefs.later_C + CELSIUS_0_K,
       ...(readings.length === 2 ? { readings } : {}),
     },
-    ...(step?.coat == null
+    ...(step === null || step.coat === null
       ? { batch: { area_m2: prefs.area_m2, coatCount: prefs.coats, film: { kind: 'dry', thickness_m: exact(prefs.dry_um * 1e-6) }, landedFraction: exact(prefs.landed_percent / 100), left_m3 } }
       : { liquid_m3: withLeft(step.coat.liquid_m3, left_m3) }),
   };
