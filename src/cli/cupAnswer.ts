@@ -1,5 +1,5 @@
 import { cupByWord, cupTime, cupTimeAt, CrosscoatError, secondsInRange, USUAL_SENSITIVITY_K, viscosityInRange_m2_s, type Cup, type CupTime, type LaterSeconds, type ReportedCup } from '../../sim/index.ts';
-import type { MixOptions } from './mix.ts';
+import type { MixOptions } from './mixOptions.ts';
 import { quantityOf } from './optionValues.ts';
 
 type CupOptions = Pick<MixOptions, 'cup' | 'seconds' | 'viscosity' | 'from' | 'to' | 'temp' | 'at'>;

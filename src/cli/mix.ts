@@ -5,32 +5,7 @@ import { EXIT } from './exitCodes.ts';
 import { writeFile } from './files.ts';
 import type { Io } from './io.ts';
 import { mixingAsked } from './mixingAsked.ts';
-
-/** Options of `crosscoat mix` as commander gives them. */
-export interface MixOptions {
-  readonly mix?: string;
-  readonly cup?: string;
-  readonly seconds?: string;
-  readonly viscosity?: string;
-  readonly from?: string;
-  readonly to?: string;
-  readonly temp?: string;
-  readonly at?: string;
-  readonly ratio?: string;
-  readonly by: 'volume' | 'weight';
-  readonly pot?: string;
-  readonly area?: string;
-  readonly dry?: string;
-  readonly wet?: string;
-  readonly coats?: string;
-  readonly transfer?: string;
-  readonly left?: string;
-  readonly reading: readonly string[];
-  readonly want?: string;
-  readonly slip?: string;
-  readonly units: UnitSystem;
-  readonly json?: true;
-}
+import type { MixOptions } from './mixOptions.ts';
 
 /** Turns cup seconds and viscosities into each other, or works a mix out for pouring. @returns the exit code. */
 export async function mix(io: Io, jobPath: string | undefined, options: MixOptions): Promise<number> {

@@ -4,7 +4,7 @@ import {
 } from '../../sim/index.ts';
 import type { StatedMix } from './chosenMix.ts';
 import { secondsOf, temperatureOf } from './cupAnswer.ts';
-import type { MixOptions } from './mix.ts';
+import type { MixOptions } from './mixOptions.ts';
 import { quantityOf, wholeNumber } from './optionValues.ts';
 
 const CELSIUS_0_K = 273.15;
