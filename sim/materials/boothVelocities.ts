@@ -18,7 +18,7 @@ export const BOOTH_TABLE: readonly BoothRow[] = [
   { operation: AIR_GUNS, crossDraft: 'up to 100 ft/min', large: { design: 150, low: 125, high: 175 }, small: { design: 200, low: 150, high: 250 } },
 ];
 
-export const BOOTH_TABLE_SOURCE = '29 CFR 1910.94(c)(6) table G-10; the same figures in WAC 296-62-11019 table 14';
+const BOOTH_TABLE_SOURCE = '29 CFR 1910.94(c)(6) table G-10; the same figures in WAC 296-62-11019 table 14';
 
 /** Average through the open face of a booth with dry filters, ft/min. */
 export const FIRE_FACE_ft_min = 100;

@@ -5,8 +5,7 @@ import type { LaidChain, LaidTask } from '../scheme/timeline.ts';
 import { actsOf, ACT_CAUTIONS } from './actCautions.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { dayAndClock, holdWords, OVERNIGHT_NOTE, spanWords, waitRuleWords } from './dayPlanWords.ts';
-import { quotedName, unusualLettersOut } from './calendarText.ts';
-import type { CalendarOptions } from './daysCalendar.ts';
+import { quotedName, unusualLettersOut, type CalendarOptions } from './calendarText.ts';
 
 /** Reminder before a step, and before the end of a wait, s. Assumed: time to warm, mix and strain. */
 const STEP_ALARM_S = 30 * 60;
