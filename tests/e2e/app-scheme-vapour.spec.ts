@@ -3,7 +3,8 @@ import { expect, test } from './appPage.ts';
 
 test.setTimeout(120_000);
 
-test('the vapour of a coat is told first, answers to the room, is undone, and opens to its working', async ({ page }) => {
+test('the vapour of a coat is told first, answers to the room, is undone, and opens to its working', async ({ app, page }) => {
+  await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });
   await page.getByRole('navigation').getByRole('button', { name: /Scheme/ }).click();
   const stage = page.getByRole('dialog', { name: 'Scheme' });
   await stage.getByRole('tab', { name: 'Vapour' }).click();

@@ -99,7 +99,7 @@ function MinuteTable({ reported, minutes }: { readonly reported: ReportedVapour;
   return (
     <details>
       <summary>As a table</summary>
-      <div class="scheme-vapour-scroll">
+      <div class="scheme-vapour-scroll" tabIndex={0} role="region" aria-label="Multiples of the limits by the minute">
         <table>
           <thead><tr><th scope="col">Minute</th><th scope="col">of lower explosive limit</th><th scope="col">times exposure limits</th></tr></thead>
           <tbody>{rows.map((minute) => (
