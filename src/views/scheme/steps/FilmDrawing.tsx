@@ -26,6 +26,7 @@ export function FilmDrawing(): JSX.Element | null {
         <LayerColumn films={films} unit_m={size} unitName={name} label={`Films at the end, from the foot: ${films.map(({ letter, layer }) => `${letter} ${layer}`).join(', ')}. The figures are in the list of steps.`} />
         <ul class="plain-list scheme-steps-key" aria-label="Hatching">
           {layers.map((layer) => <li key={layer}><HatchPatch layer={layer} /> {LAYER_WORDS[layer]}</li>)}
+          <li><HatchPatch layer="ground" /> the part beneath</li>
           <li class="soft">Thickness to scale, after sanding. A coat over part of the area is drawn as narrow as its share.</li>
         </ul>
       </div>

@@ -49,9 +49,9 @@ function factsOf(step: StepSpec): string {
   const planned = plannedStep(step.id);
   const coat = planned?.coat ?? null;
   const facts = [STEP_KIND_WORDS[step.kind], ...stepDetails(step, units)];
-  if (coat !== null) facts.push(`${spreadWords(coat.dry_m, 'film', units)} dry`, `to touch ${dryWords(coat.touchDry_s)}`, `for a coat ${dryWords(coat.recoat_s)}`);
+  if (coat !== null) facts.push(`${spreadWords(coat.dry_m, 'film', units)} dry`, `dry to touch ${dryWords(coat.touchDry_s)}`, `ready for a coat ${dryWords(coat.recoat_s)}`);
   if (planned !== null) facts.push(`then ${shown(planned.after_m.value, 'film', units)} and ${shown(planned.added_kg.value, 'part-weight', units)} in all`);
-  return `${[...facts, waitWords(step)].join(' · ')}`;
+  return [...facts, `wait: ${waitWords(step)}`].join(' · ');
 }
 
 function turn(event: KeyboardEvent, place: number): void {
