@@ -74,7 +74,10 @@ function OtherFields({ step, place, path }: FieldsProps): JSX.Element | null {
           <OptionalNumber step={step} place={place} path={path} name="edge_mm" label="Length of the edge" tick="State the length of the edge" usual={1000} />
         </>
       );
-    default: return null;
+    // Coats have fields of their own, and pulling tape has none.
+    case 'brush':
+    case 'spray':
+    case 'unmask': return null;
   }
 }
 
