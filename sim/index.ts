@@ -356,7 +356,7 @@ export { reportScheme } from './run/scheme/reportScheme.ts';
 // days
 export * from './report/clockWords.ts';
 export * from './report/dayPlanWords.ts';
-export { daysCalendar, type CalendarOptions } from './report/daysCalendar.ts';
+export { daysCalendar } from './report/daysCalendar.ts';
 export * from './report/daysJson.ts';
 export * from './report/daysText.ts';
 export { groundDays, planDays, type DaysGround } from './run/scheme/planDays.ts';

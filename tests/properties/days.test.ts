@@ -6,8 +6,8 @@ import { paceOf } from '../../sim/scheme/pace.ts';
 import { layTimeline, type TimelineSetting } from '../../sim/scheme/timeline.ts';
 import { chainsOf, MONDAY_8, plainSetting, type ShortStep } from '../helpers/daySchemes.ts';
 
-const step: fc.Arbitrary<ShortStep> = fc.record({
-  kind: fc.constantFrom('spray', 'brush', 'sand'),
+const step = fc.record({
+  kind: fc.constantFrom<ShortStep['kind']>('spray', 'brush', 'sand'),
   work_min: fc.integer({ min: 0, max: 300 }),
   wait_h: fc.integer({ min: 0, max: 30 }),
   recoat_min: fc.option(fc.integer({ min: 0, max: 900 })),
