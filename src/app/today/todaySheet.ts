@@ -82,7 +82,7 @@ export function statedKeys(prefs: TodayPrefs): ReadonlySet<string> {
 }
 
 /** These stand open on the sheet, whatever they are. */
-const SHOWN_KEYS = ['temperature_K', 'humidityFraction', 'finish', 'thinner', 'thinnerRatio', 'seconds', 'area_m2', 'dry_m'];
+export const SHOWN_KEYS: readonly string[] = ['temperature_K', 'humidityFraction', 'finish', 'thinner', 'thinnerRatio', 'seconds', 'area_m2', 'dry_m'];
 
 const QUESTION_KEYS: Readonly<Partial<Record<keyof TodayPrefs, keyof TodayQuestion>>> = {
   coats: 'coats', slope_deg: 'tilt_rad', backing: 'backing', surface_C: 'surface_K', liquid_C: 'surface_K', afternoon_C: 'afternoon_K',

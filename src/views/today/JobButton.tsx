@@ -26,5 +26,5 @@ export function JobButton({ answer, part, close }: { readonly answer: TodayAnswe
     if ('stage' in place) state.stage.value = place.stage;
     else void openScheme({ tab: place.tab });
   };
-  return <button type="button" class="today-job" onClick={make}>Make this a job<span class="hidden-words">, open {place.words}</span></button>;
+  return <button type="button" class="today-job" aria-label={`Make this a job, open ${place.words}`} onClick={make}>Make this a job</button>;
 }

@@ -2,7 +2,7 @@ import './today.css';
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { airCautions, ESTIMATE_STATEMENT, TODAY_PARTS, todayTaken, type TodayAnswer } from '../../../sim/index.ts';
-import { statedKeys, todayAnswer, todayProblem } from '../../app/today/todaySheet.ts';
+import { SHOWN_KEYS, statedKeys, todayAnswer, todayProblem } from '../../app/today/todaySheet.ts';
 import { state } from '../../app/state.ts';
 import { ButtonRow } from '../fields/ButtonRow.tsx';
 import { Notice, Notices } from '../frame/Notices.tsx';
@@ -47,10 +47,15 @@ export function TodayStage({ close }: { readonly close: () => void }): JSX.Eleme
 
 function Answers({ answer, close }: { readonly answer: TodayAnswer; readonly close: () => void }): JSX.Element {
   const units = state.units.value;
-  const taken = todayTaken(answer.question, answer.mix, statedKeys(state.today.value), units);
+  const words = (stated: ReadonlySet<string>): readonly string[] => todayTaken(answer.question, answer.mix, stated, units);
+  const taken = words(statedKeys(state.today.value));
+  const set = words(new Set(SHOWN_KEYS)).filter((text) => !taken.includes(text));
   return (
     <div class="today-answers">
-      {taken.length === 0 ? null : <p class="today-taken">Taken as usual: {taken.join('; ')}. Change them under “Everything else”.</p>}
+      <p class="today-taken">
+        {set.length === 0 ? null : `Set under “Everything else”: ${set.join('; ')}. `}
+        {taken.length === 0 ? null : `Taken as usual: ${taken.join('; ')}. Change them under “Everything else”.`}
+      </p>
       <div class="today-cards">
         {TODAY_PARTS.map(([part, question]) => (part === 'climate' ? null : <AnswerCard key={part} part={part} question={question} answer={answer} close={close} />))}
       </div>
