@@ -10,7 +10,8 @@ const PAGE_TESTS = 'tests/unit/{app,canvas,charts,storage,worker}/**/*.test.ts';
 export default defineConfig({
   base: './',
   plugins: [preact()],
-  worker: { format: 'es' },
+  // Page and worker share modules in chunks of their own each; the size check tells them by name.
+  worker: { format: 'es', rolldownOptions: { output: { chunkFileNames: 'assets/worker-[name]-[hash].js' } } },
   server: { port: 5173, open: opensPage },
   build: { target: 'es2022', sourcemap: true, assetsInlineLimit: 0 },
   test: {

@@ -30,9 +30,19 @@ export function removeMix(): void {
   const job = state.job.peek();
   const gone = mix.peek()?.id;
   if (gone === undefined) return;
+  const laid = stepsWith(job, gone);
+  if (laid.length > 0) {
+    state.notice.value = { title: 'This mix stays', text: `Steps of a scheme are laid with it: ${laid.join(', ')}. Give them another mix first, on the sheet Steps.`, place: {} };
+    return;
+  }
   dropMixDrafts();
   const coats = job.coats.map((each) => (each.mix === gone ? orderedCoat({ ...each, mix: undefined }) : each));
   changeJob('Remove a mix', { ...job, mixes: job.mixes.filter(({ id }) => id !== gone), coats });
+}
+
+/** Names of the steps of schemes that are laid with a mix. */
+function stepsWith(job: Job, mixId: string): string[] {
+  return (job.schemes ?? []).flatMap(({ steps }) => steps.filter((step) => (step.kind === 'brush' || step.kind === 'spray') && step.mix === mixId).map(({ name }) => `"${name}"`));
 }
 
 /** Mixes move up when one goes, so that a draft would stand in another mix's field. */

@@ -4,10 +4,10 @@ import { MINUTES_PER_DAY } from '../../sim/base/localTime.ts';
 import { allLaid, layLate, shiftsOf } from '../../sim/scheme/lateTimeline.ts';
 import { paceOf } from '../../sim/scheme/pace.ts';
 import { layTimeline, type TimelineSetting } from '../../sim/scheme/timeline.ts';
-import { chainsOf, MONDAY_8, plainSetting, type ShortStep } from '../helpers/daySchemes.ts';
+import { chainsOf, MONDAY_8, plainSetting } from '../helpers/daySchemes.ts';
 
 const step = fc.record({
-  kind: fc.constantFrom<ShortStep['kind']>('spray', 'brush', 'sand'),
+  kind: fc.constantFrom('spray' as const, 'brush' as const, 'sand' as const),
   work_min: fc.integer({ min: 0, max: 300 }),
   wait_h: fc.integer({ min: 0, max: 30 }),
   recoat_min: fc.option(fc.integer({ min: 0, max: 900 })),

@@ -14,6 +14,7 @@ import { recordingOf } from '../recordingOf.ts';
 import { settleCoat } from '../settle.ts';
 import { strokesOf } from '../strokes.ts';
 import { schemePanels } from './amountsOf.ts';
+import { jobWithMix } from './sprayedCoat.ts';
 
 /** Side of the cells, mm, as where the scheme's own coats are laid; a centre moves by far less (second order, tested). */
 const CELL_MM = 10;
@@ -59,7 +60,7 @@ function mappedCentre(job: Job, { coat, spec }: PlannedStep, panelId: string, gr
   const key = JSON.stringify([coatId, mixId]);
   const before = known.get(key);
   if (before !== undefined) return before;
-  const sprayed = mixId === null ? job : { ...job, coats: job.coats.map((each) => (each.id === coatId ? { ...each, mix: mixId } : each)) };
+  const sprayed = mixId === null ? job : jobWithMix(job, coatId, mixId);
   const setting = settleCoat(sprayed, coatId, { cell_mm: CELL_MM });
   const { film } = layCoat(setting, strokesOf(setting, recordingOf(sprayed, setting.coat)));
   const centre = filmCentre(grid, film.dry_m);

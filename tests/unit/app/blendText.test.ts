@@ -36,7 +36,7 @@ describe('readBlend', () => {
       fc.property(shares, (percents) => {
         const read = readBlend(rows(...percents.map(String)));
         const thinner = percents.map((percent, i) => ({ solvent: `solvent-${i}`, percent }));
-        const job = { ...demoJob(), mixes: [{ ...mix, thinner }] };
+        const job = { ...demoJob(), mixes: [{ ...mix, thinner }], schemes: [] };
         let taken = true;
         try {
           parseJob(job);

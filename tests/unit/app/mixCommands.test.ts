@@ -41,27 +41,35 @@ describe('the mix of a coat', () => {
 
   it('is copied, or made new where there is none', () => {
     addMix();
-    expect(state.job.value.mixes.map(({ id }) => id)).toEqual(['general', 'retarded', 'mix-3']);
-    expect(mix.value).toMatchObject({ id: 'mix-3', name: 'Clear dope, general thinner, copy' });
+    expect(state.job.value.mixes.map(({ id }) => id)).toEqual(['general', 'retarded', 'brush', 'aluminium', 'colour', 'mix-6']);
+    expect(mix.value).toMatchObject({ id: 'mix-6', name: 'Clear dope, general thinner, copy' });
     chooseMix('');
     addMix();
-    expect(mix.value).toMatchObject({ id: 'mix-4', finish: 'clear-dope' });
+    expect(mix.value).toMatchObject({ id: 'mix-7', finish: 'clear-dope' });
     expectReadable();
     undo();
-    expect([mix.value, state.job.value.mixes.length]).toEqual([null, 3]);
+    expect([mix.value, state.job.value.mixes.length]).toEqual([null, 6]);
+  });
+
+  it('stays where a step of a scheme is laid with it, and says which', () => {
+    chooseMix('colour');
+    removeMix();
+    expect(state.job.value.mixes.map(({ id }) => id)).toContain('colour');
+    expect(state.notice.value?.text).toContain('"Cream 1, cross coat"');
+    state.notice.value = null;
   });
 
   it('is removed from every coat that used it, with what was typed in it', () => {
     typeThinner(withShare(0, 'much'));
     removeMix();
-    expect(state.job.value.mixes.map(({ id }) => id)).toEqual(['retarded']);
+    expect(state.job.value.mixes.map(({ id }) => id)).toEqual(['retarded', 'brush', 'aluminium', 'colour']);
     expect(state.job.value.coats.map((each) => each.mix)).toEqual([undefined, undefined, undefined, undefined]);
     expect(state.drafts.value).toEqual({});
     expectReadable();
     undo();
     expect(state.job.value).toEqual(demoJob());
     redo();
-    expect(state.job.value.mixes).toHaveLength(1);
+    expect(state.job.value.mixes).toHaveLength(4);
   });
 
   it('has a retarder and a cup reading, or not', () => {

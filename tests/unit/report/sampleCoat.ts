@@ -48,6 +48,7 @@ export function sampleCoats(): ReportedCoat[] {
     ...demo,
     cell_mm: 4,
     part: { name: 'Board', panels: [{ id: 'board', name: 'Board, "front"', outline: { rectangle_mm: [400, 300] } }] },
+    schemes: [],
     coats: demo.coats.filter(({ id }) => id === 'thin-laps').map((coat) => ({ ...coat, panel: 'board' })),
   };
   return runJob(parseJob(job).job);

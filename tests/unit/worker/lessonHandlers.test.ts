@@ -25,7 +25,7 @@ describe('the messages of the instructor’s stage', () => {
       // A tenth of the colours is seen from the back of a room.
       expect(differ / (high - low), id).toBeGreaterThan(0.1);
     }
-  });
+  }, 120_000);
 
   it('run the cured side once, and the others anew with the knob', async () => {
     const handlers = makeLessonHandlers();
