@@ -31,7 +31,7 @@ function rudderScheme(coat: string, panel: string): SchemeSpec {
     panels: [panel],
     sides: 2,
     clearCoats: 3,
-    most_g_m2: 330,
+    most_g_m2: 350,
     steps: [...clearSteps(coat), ...aluminiumSteps(coat), ...colourSteps(coat)],
   };
 }
@@ -39,7 +39,7 @@ function rudderScheme(coat: string, panel: string): SchemeSpec {
 function clearSteps(coat: string): StepSpec[] {
   return [
     brushed('clear-1', 'First clear, brushed until the cloth is translucent', `${CIRCULAR}a, which says about 1 h; 3 h as this film needs`, { wait_h: 3, share_percent: 100, dry_um: 28 }),
-    brushed('clear-2', 'Second clear, brushed across the first', `${CIRCULAR}b, 2 h from memory; 3.5 h as this film needs`, { wait_h: 3.5, share_percent: 100, dry_um: 30 }),
+    brushed('clear-2', 'Second clear, brushed across the first', `${CIRCULAR}b, 2 h from memory; 3.5 h as this film needs`, { wait_h: 3.5, share_percent: 100, dry_um: 29 }),
     {
       kind: 'fix', id: 'tapes', name: 'Tapes, patches, inspection ring, drain grommets', source: 'after FAA AC 43.13-1B, paragraphs 2-13 and 2-14', wait_h: 0,
       what: 'tape', length_mm: 9600, width_mm: 50, count: 6, weight_g: 95,

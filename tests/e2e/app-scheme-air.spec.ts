@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
+import { isNarrow } from './stagePage.ts';
 
 test.setTimeout(120_000);
 
@@ -37,6 +38,6 @@ test('the air is judged by whose rule, mended in one step, and read from a logge
 
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await page.evaluate(() => (document.querySelector('.scheme-air')?.scrollWidth ?? Infinity) <= window.innerWidth)).toBe(true);
+  expect(await isNarrow(page, '.scheme')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });

@@ -2,14 +2,13 @@ import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import ICAL from 'ical.js';
 import { expect, test } from './appPage.ts';
+import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(120_000);
 
 test('the days are laid, a step is tried late, hours are changed and undone, and the calendar is read back', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });
-  await page.getByRole('navigation').getByRole('button', { name: /^Scheme/ }).click();
-  const stage = page.getByRole('dialog', { name: 'Scheme' });
-  await stage.getByRole('tab', { name: 'Days' }).click();
+  const stage = await openStage(page, /^Scheme/, 'Scheme', 'Days');
   const ready = stage.getByTestId('days-ready');
   await expect(ready).toContainText(/^Ready on .* at \d\d:\d\d: 10 coats, .* at work, .* of waits\./, { timeout: 60_000 });
   const planned = await ready.textContent();
@@ -25,7 +24,7 @@ test('the days are laid, a step is tried late, hours are changed and undone, and
   await stage.getByRole('button', { name: /^Count down after step 3/ }).click();
   await expect(stage.getByText(/^Earliest next step, “Clear over tapes and patches”/)).toBeVisible();
   await stage.getByText(/^1 First clear.*until/).click();
-  await expect(stage.getByText(/^Stated 2 h 30 min at 70 °F; in this air/)).toBeVisible();
+  await expect(stage.getByText(/^Stated 3 h at 70 °F; in this air 2 h 51 min/)).toBeVisible();
 
   await stage.getByLabel('Work ends each day').fill('07:00');
   await expect(stage.getByText(/^Work ends at 07:00, not after it begins/)).toBeVisible();
@@ -44,6 +43,6 @@ test('the days are laid, a step is tried late, hours are changed and undone, and
   expect(events.every((event) => event.getFirstSubcomponent('valarm') !== null)).toBe(true);
 
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await page.evaluate(() => (document.querySelector('.scheme')?.scrollWidth ?? Infinity) <= window.innerWidth)).toBe(true);
+  expect(await isNarrow(page, '.scheme')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });

@@ -2,19 +2,14 @@ import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './appPage.ts';
+import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(120_000);
 
 async function openMix(page: Page): Promise<Locator> {
-  await page.getByRole('button', { name: /^Scheme/ }).first().click();
-  const stage = page.getByRole('dialog', { name: 'Scheme' });
-  await stage.getByRole('tab', { name: 'Mix', exact: true }).click();
+  const stage = await openStage(page, /^Scheme/, 'Scheme', 'Mix');
   await expect(stage.getByRole('heading', { name: 'How far to thin, in which cup, for the gun' })).toBeVisible();
   return stage;
-}
-
-async function isNarrow(page: Page): Promise<boolean> {
-  return page.evaluate(() => (document.querySelector('.scheme')?.scrollWidth ?? Infinity) <= window.innerWidth);
 }
 
 test('a ratio is typed, poured to marks, taken into the job and undone', async ({ app, page }) => {
@@ -69,6 +64,6 @@ test('two readings set the law, retarder is tried, a slip is saved; nothing scro
   expect(html).toContain('Cup seconds read');
   expect(html.match(/(?:src|href)="(?!#)|@import|<script/g)).toBeNull();
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await isNarrow(page)).toBe(true);
+  expect(await isNarrow(page, '.scheme')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });

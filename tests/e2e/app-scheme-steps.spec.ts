@@ -1,19 +1,14 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './appPage.ts';
+import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(120_000);
 
 async function openSteps(page: Page): Promise<Locator> {
-  await page.getByRole('navigation').getByRole('button', { name: /^Scheme/ }).click();
-  const stage = page.getByRole('dialog', { name: 'Scheme' });
-  await stage.getByRole('tab', { name: 'Steps' }).click();
+  const stage = await openStage(page, /^Scheme/, 'Scheme', 'Steps');
   await expect(stage.getByTestId('steps-said')).toBeVisible({ timeout: 60_000 });
   return stage;
-}
-
-async function isNarrow(page: Page): Promise<boolean> {
-  return page.evaluate(() => (document.querySelector('.scheme')?.scrollWidth ?? Infinity) <= window.innerWidth);
 }
 
 test('a step is added, moved by key, and undone; a rule fires with its words and leads to its step', async ({ app, page }) => {
@@ -52,7 +47,7 @@ test('a coat is edited: a wait that is too short is found; the sheet fits a tele
   await expect(stage.getByRole('heading', { name: /Coat over one still wet/ })).toBeVisible({ timeout: 60_000 });
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
-  await expect.poll(() => isNarrow(page)).toBe(true);
+  await expect.poll(() => isNarrow(page, '.scheme')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 

@@ -1,13 +1,12 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
+import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(120_000);
 
 test('the vapour of a coat is told first, answers to the room, is undone, and opens to its working', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });
-  await page.getByRole('navigation').getByRole('button', { name: /Scheme/ }).click();
-  const stage = page.getByRole('dialog', { name: 'Scheme' });
-  await stage.getByRole('tab', { name: 'Vapour' }).click();
+  const stage = await openStage(page, /Scheme/, 'Scheme', 'Vapour');
   const said = stage.getByTestId('vapour-said');
   await expect(said).toContainText('of the lower explosive limit', { timeout: 60_000 });
   await expect(said).toContainText('far from exploding is not fit to breathe');
@@ -31,6 +30,6 @@ test('the vapour of a coat is told first, answers to the room, is undone, and op
   await expect(stage.getByText('No open face is stated')).toBeVisible();
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await page.evaluate(() => (document.querySelector('.scheme')?.scrollWidth ?? Infinity) <= window.innerWidth)).toBe(true);
+  expect(await isNarrow(page, '.scheme')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });

@@ -1,26 +1,15 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
-import type { Locator, Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { movedCorners, photographed, PLAIN_CAMERA, strokeFilm } from '../helpers/cardPhotos.ts';
 import { expect, test } from './appPage.ts';
+import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(120_000);
 
-async function openSetUps(page: Page): Promise<Locator> {
-  await page.getByRole('button', { name: /Set-ups/ }).first().click();
-  const stage = page.getByRole('dialog', { name: 'Gun set-ups' });
-  await expect(stage).toBeVisible();
-  return stage;
-}
-
-async function isNarrow(page: Page): Promise<boolean> {
-  return page.evaluate(() => (document.querySelector('.setups')?.scrollWidth ?? Infinity) <= window.innerWidth);
-}
-
 test('a window is mapped, probed by the keyboard and used; set-ups are compared and reported', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });
-  const stage = await openSetUps(page);
+  const stage = await openStage(page, /Set-ups/, 'Gun set-ups');
   await stage.getByRole('tab', { name: 'Working window' }).click();
   await expect(stage.locator('.window-map[aria-busy="false"]')).toBeVisible({ timeout: 60_000 });
   await expect(stage.getByText(/^Nothing is at fault on \d/)).toBeVisible();
@@ -51,13 +40,13 @@ test('a window is mapped, probed by the keyboard and used; set-ups are compared 
   // Self-contained: nothing is fetched from anywhere.
   expect(html.match(/(?:src|href)="(?!#)|@import|<script/g)).toBeNull();
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await isNarrow(page)).toBe(true);
+  expect(await isNarrow(page, '.setups')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
 test('hands are sprayed by two workers and left off; a wish is worked out, used, and undone', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });
-  const stage = await openSetUps(page);
+  const stage = await openStage(page, /Set-ups/, 'Gun set-ups');
   await stage.getByRole('tab', { name: 'Hands' }).click();
   await expect(stage.getByText(/^Cross coat .* hands \(practised; seed 20\)/)).toBeVisible({ timeout: 60_000 });
   await stage.getByRole('button', { name: 'Leave off' }).click();
@@ -97,7 +86,7 @@ function strokePhoto(): Buffer {
 
 test('a card is typed, fitted and used; a photograph is squared by the keyboard and read', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });
-  const stage = await openSetUps(page);
+  const stage = await openStage(page, /Set-ups/, 'Gun set-ups');
   const box = stage.getByRole('textbox', { name: /Place and film/ });
   await box.fill('x_mm,film_um\n0,5\n10,6\n');
   await expect(stage.getByText(/too few/).first()).toBeVisible({ timeout: 30_000 });
@@ -122,10 +111,10 @@ test('a card is typed, fitted and used; a photograph is squared by the keyboard 
   const place = await corner.getAttribute('aria-label');
   await corner.press('Shift+ArrowRight');
   await expect(corner).not.toHaveAttribute('aria-label', place ?? '');
-  expect(await isNarrow(page)).toBe(true);
+  expect(await isNarrow(page, '.setups')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.reload();
-  const again = await openSetUps(page);
+  const again = await openStage(page, /Set-ups/, 'Gun set-ups');
   await expect(again.getByRole('textbox', { name: /Place and film/ })).toHaveValue(/film_um/);
   await expect(again.getByRole('textbox', { name: 'Caught' })).toHaveValue('45');
 });

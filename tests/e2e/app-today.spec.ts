@@ -1,18 +1,14 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './appPage.ts';
+import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(90_000);
 
 async function openToday(page: Page): Promise<Locator> {
-  await page.getByRole('navigation').getByRole('button', { name: /Today/ }).click();
-  const stage = page.getByRole('dialog', { name: 'Today' });
+  const stage = await openStage(page, /Today/, 'Today');
   await expect(stage.getByTestId('today-verdict')).toBeVisible({ timeout: 30_000 });
   return stage;
-}
-
-async function isNarrow(page: Page): Promise<boolean> {
-  return page.evaluate(() => (document.querySelector('.today')?.scrollWidth ?? Infinity) <= window.innerWidth);
 }
 
 test('four fields by the keyboard alone give a verdict', async ({ app, page }) => {
@@ -93,12 +89,12 @@ test('it reads well narrow and wide, light and dark, and prints on one page', as
   const stage = await openToday(page);
   for (const width of [360, 1280, 1920]) {
     await page.setViewportSize({ width, height: 900 });
-    expect(await isNarrow(page)).toBe(true);
+    expect(await isNarrow(page, '.today')).toBe(true);
   }
   await stage.getByText('Everything else', { exact: true }).click();
   for (const summary of await stage.getByText('How this comes about').all()) await summary.click();
   await page.setViewportSize({ width: 360, height: 900 });
-  expect(await isNarrow(page)).toBe(true);
+  expect(await isNarrow(page, '.today')).toBe(true);
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

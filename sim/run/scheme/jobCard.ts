@@ -63,11 +63,16 @@ function schemeEntries(job: Job, plan: PlannedScheme, laid: ReadonlyMap<string, 
       after_m: planned.after_m,
       start: task?.start ?? null,
       end: task?.end ?? null,
-      waitUntil: task?.wait?.until ?? null,
-      latest: task?.wait?.latest ?? null,
+      // Whole minutes that keep the wait and its end: a clock on the wall shows no fractions.
+      waitUntil: wholeMinute(task?.wait?.until, Math.ceil),
+      latest: wholeMinute(task?.wait?.latest, Math.floor),
       wait_s: planned.wait_s,
     };
   });
+}
+
+function wholeMinute(minute: number | null | undefined, round: (value: number) => number): number | null {
+  return minute === null || minute === undefined ? null : round(minute);
 }
 
 /** Null where the coat names no mix: its set-up then says what is in the cup, and nothing is poured by the card. */

@@ -1,13 +1,13 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import { daysCalendar, groundDays, localTimeOf, minutesOf, planDays, type DayPlan, type DaysGround, type Job, type PlannedScheme, type WorkingSpec } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
-import { isDropped } from '../../worker/client.ts';
 import { changeJob } from '../document.ts';
 import { latestOnly } from '../latest.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { schemeStage } from './scheme.ts';
 import { askScheme, schemePlan } from './schemePlan.ts';
+import { whileWorking } from '../whileWorking.ts';
 
 /** Parts of a job that the days are laid by and no scheme is worked out from. */
 const NOT_PLANNED: ReadonlySet<string> = new Set(['working', 'hours']);
@@ -73,19 +73,14 @@ export function followDays(): () => void {
 }
 
 async function workOthers({ job, ids }: { readonly job: Job; readonly ids: readonly string[] }): Promise<void> {
-  daysSheet.working.value = true;
-  try {
+  await whileWorking(daysSheet, 'The other schemes could not be worked out', async () => {
     const made = new Map<string, PlannedScheme>();
     for (const id of ids) made.set(id, (await askScheme('planScheme', { job, scheme: id })).plan);
     batch(() => {
       daysSheet.others.value = made;
       daysSheet.problem.value = null;
     });
-  } catch (thrown) {
-    if (!isDropped(thrown)) daysSheet.problem.value = problemOf('The other schemes could not be worked out', thrown);
-  } finally {
-    daysSheet.working.value = false;
-  }
+  });
 }
 
 /** Whether two jobs differ at most in what no scheme is worked out from. */

@@ -1,12 +1,12 @@
 import { batch, effect, signal } from '@preact/signals';
 import type { Job, UnitSystem } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
-import { isDropped } from '../../worker/client.ts';
 import { latestOnly } from '../latest.ts';
-import { problemOf, type Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { schemeStage } from './scheme.ts';
 import { askScheme } from './schemePlan.ts';
+import { whileWorking } from '../whileWorking.ts';
 
 /** The job card of the job in hand; kept nowhere, since the job gives it again. */
 export const jobCardSheet = {
@@ -24,15 +24,10 @@ export function followCard(): () => void {
 
 async function writeCard(asked: { readonly job: Job; readonly units: UnitSystem }): Promise<void> {
   if ((asked.job.schemes ?? []).length === 0) return show('', '');
-  jobCardSheet.working.value = true;
-  try {
+  await whileWorking(jobCardSheet, 'The job card could not be written; the one shown is the last that could', async () => {
     const { html, text } = await askScheme('jobCard', asked);
     show(html, text);
-  } catch (thrown) {
-    if (!isDropped(thrown)) jobCardSheet.problem.value = problemOf('The job card could not be written; the one shown is the last that could', thrown);
-  } finally {
-    jobCardSheet.working.value = false;
-  }
+  });
 }
 
 function show(html: string, text: string): void {

@@ -1,10 +1,11 @@
 import { batch, effect, signal } from '@preact/signals';
 import type { Job, PlannedScheme } from '../../../sim/index.ts';
-import { isDropped, startClient, type WorkerClient } from '../../worker/client.ts';
+import { startClient, type WorkerClient } from '../../worker/client.ts';
 import type { MessageName, Messages } from '../../worker/protocol.ts';
 import { latestOnly } from '../latest.ts';
-import { problemOf, type Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
+import { whileWorking } from '../whileWorking.ts';
 import { schemeStage, shownScheme } from './scheme.ts';
 
 /** The shown scheme worked out; kept nowhere, since the job gives it again. */
@@ -45,19 +46,14 @@ export function followScheme(): () => void {
 }
 
 async function workOut(asked: { readonly job: Job; readonly scheme: string }): Promise<void> {
-  schemePlan.working.value = true;
-  try {
+  await whileWorking(schemePlan, 'This scheme could not be worked out; the figures are of the last one that could', async () => {
     const { plan } = await askScheme('planScheme', asked);
     batch(() => {
       schemePlan.plan.value = plan;
       schemePlan.madeOf.value = asked.job;
       schemePlan.problem.value = null;
     });
-  } catch (thrown) {
-    if (!isDropped(thrown)) schemePlan.problem.value = problemOf('This scheme could not be worked out; the figures are of the last one that could', thrown);
-  } finally {
-    schemePlan.working.value = false;
-  }
+  });
 }
 
 function forget(job: Job): void {

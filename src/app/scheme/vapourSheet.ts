@@ -1,13 +1,13 @@
 import { batch, computed, effect, signal } from '@preact/signals';
 import { coatVapour, USUAL_ROOM, type Job, type PlannedScheme, type ReportedVapour, type RoomSpec, type SolventByMinute } from '../../../sim/index.ts';
-import { isDropped } from '../../worker/client.ts';
 import { changeJob, closeStep } from '../document.ts';
 import { dropDraft, fieldText, typeNumber, type FieldText } from '../fieldText.ts';
 import { latestOnly } from '../latest.ts';
 import { pointerOf } from '../path.ts';
-import { problemOf, type Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { askScheme, schemePlan } from './schemePlan.ts';
+import { whileWorking } from '../whileWorking.ts';
 
 /** What the sheet of vapour shows and nothing keeps. */
 export const vapourSheet = {
@@ -50,19 +50,14 @@ export function followVapour(): () => void {
 }
 
 async function work(asked: { readonly job: Job; readonly plan: PlannedScheme }): Promise<void> {
-  vapourSheet.working.value = true;
-  try {
+  await whileWorking(vapourSheet, 'The vapour of this scheme could not be worked out', async () => {
     const { coats } = await askScheme('schemeSolvent', asked);
     batch(() => {
       vapourSheet.solvents.value = coats;
       vapourSheet.madeOf.value = asked.plan;
       vapourSheet.problem.value = null;
     });
-  } catch (thrown) {
-    if (!isDropped(thrown)) vapourSheet.problem.value = problemOf('The vapour of this scheme could not be worked out', thrown);
-  } finally {
-    vapourSheet.working.value = false;
-  }
+  });
 }
 
 /** A number of the room as it stands in its field. */

@@ -1,12 +1,13 @@
 import './progress.css';
 import '../../demonstrations/demonstrations.css';
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { RubricSpec, UnitSystem } from '../../../../sim/index.ts';
 import { classCsv, sortedRows } from '../../../app/practice/classTable.ts';
 import { download } from '../../../storage/download.ts';
 import { LessonLegend } from '../../demonstrations/LessonLegend.tsx';
 import { ButtonRow } from '../../fields/ButtonRow.tsx';
+import { FileDrop } from '../../frame/FileDrop.tsx';
 import { ClassTable } from './ClassTable.tsx';
 import { classState, clearClass, markClass, openClassFiles, stopMarking, waitAgain, waitingCount, type MarkSession } from './classState.ts';
 
@@ -32,7 +33,7 @@ export function ClassView({ rubric, system, mark }: ClassViewProps): JSX.Element
   };
   return (
     <div class="class-view">
-      <FileDrop />
+      <SessionFiles />
       {refused.value.length === 0 ? null : (
         <ul class="class-refused" role="alert">
           {refused.value.map(({ title, text }) => <li key={title}><strong>{title}.</strong> {text}</li>)}
@@ -67,24 +68,9 @@ function MarkingLine({ opened }: { readonly opened: number }): JSX.Element {
 }
 
 /** Session files, chosen or dropped. */
-function FileDrop(): JSX.Element {
-  const [isOver, setOver] = useState(false);
+function SessionFiles(): JSX.Element {
   return (
-    <div
-      class={isOver ? 'class-drop over' : 'class-drop'}
-      onDragOver={(event) => {
-        event.preventDefault();
-        event.stopPropagation();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        event.stopPropagation();
-        setOver(false);
-        void openClassFiles([...(event.dataTransfer?.files ?? [])]);
-      }}
-    >
+    <FileDrop name="class-drop" over="over" take={(files) => void openClassFiles(files)}>
       <label class="file-button">
         Open session files
         <input
@@ -100,6 +86,6 @@ function FileDrop(): JSX.Element {
         />
       </label>
       <p class="soft">{classState.reading.value ? 'Reading the files…' : 'Or drop them here, up to 200 at once. They stay on this computer.'}</p>
-    </div>
+    </FileDrop>
   );
 }

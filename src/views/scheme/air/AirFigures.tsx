@@ -53,7 +53,7 @@ function Retarders({ advice }: { readonly advice: AirAdvice }): JSX.Element {
       <h3>More retarder: {retarders[0]?.retarder}</h3>
       <div class="scroll-box" tabIndex={0} role="region" aria-label="Gain and cost of retarder">
         <table class="scheme-air-table">
-          <thead><tr><th scope="col">of the thinner</th><th scope="col">wet film</th><th scope="col">film less dew point</th><th scope="col">first evaporation</th><td /></tr></thead>
+          <thead><tr><th scope="col">of the thinner</th><th scope="col">wet film</th><th scope="col">film less dew point</th><th scope="col">first evaporation takes</th><td /></tr></thead>
           <tbody>
             {retarders.map(({ retarderFraction, film_K, blushMargin_K, evaporationRatio }) => (
               <tr key={retarderFraction}>

@@ -3,29 +3,14 @@ import { useState } from 'preact/hooks';
 import { addHour, dayHours, hoursNotes, MOST_SHOWN_ROWS, openHours, removeAllHours, removeHour, setHourTime, takeHours } from '../../../app/scheme/airSheet.ts';
 import { state } from '../../../app/state.ts';
 import { NumberField } from '../../fields/NumberField.tsx';
+import { FileDrop } from '../../frame/FileDrop.tsx';
 
 /** The rows of the day: typed, pasted, or from a logger's file. Every change is a step of undo. */
 export function HoursForm(): JSX.Element {
-  const [isOver, setOver] = useState(false);
   const total = state.job.value.hours?.length ?? 0;
   const rows = dayHours.value;
   return (
-    <div
-      class={isOver ? 'scheme-air-hours dropping' : 'scheme-air-hours'}
-      onDragOver={(event) => {
-        event.preventDefault();
-        event.stopPropagation();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        event.stopPropagation();
-        setOver(false);
-        const file = event.dataTransfer?.files[0];
-        if (file !== undefined) void openHours(file);
-      }}
-    >
+    <FileDrop name="scheme-air-hours" take={([file]) => { if (file !== undefined) void openHours(file); }}>
       <h3>Where the hours come from</h3>
       <p>{total === 0 ? 'No rows yet.' : `${total} rows in the job, ${rows.length} of them on this day.`} A file replaces them all; Undo brings them back.</p>
       {hoursNotes.value.length === 0 ? null : <ul role="status">{hoursNotes.value.map((text) => <li key={text}>{text}</li>)}</ul>}
@@ -49,7 +34,7 @@ export function HoursForm(): JSX.Element {
           <ul class="scheme-air-rows">{rows.slice(0, MOST_SHOWN_ROWS).map(({ hour, index }) => <HourRow key={hour.at} at={hour.at} index={index} />)}</ul>
         </details>
       )}
-    </div>
+    </FileDrop>
   );
 }
 

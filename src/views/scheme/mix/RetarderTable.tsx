@@ -15,7 +15,7 @@ export function RetarderTable({ mixing }: { readonly mixing: ReportedMixing }): 
       <p>A slow solvent in place of some thinner keeps the film warmer against blush, and soft for longer. 5 to 15 % of the thinner is usual, never more than 25 % (common practice). In the air of the job:</p>
       <div class="scheme-mix-scroll" role="region" aria-label="What retarder does" tabIndex={0}>
         <table class="scheme-mix-table">
-          <thead><tr><th scope="col">Of the thinner</th><th scope="col">Film less dew point</th><th scope="col">Solvents take</th><th scope="col">Practice</th><th scope="col"><span class="hidden-words">Use</span></th></tr></thead>
+          <thead><tr><th scope="col">Of the thinner</th><th scope="col">Film less dew point</th><th scope="col">All solvents take</th><th scope="col">Practice</th><th scope="col"><span class="hidden-words">Use</span></th></tr></thead>
           <tbody>{steps.map((step) => <Row key={step.fraction} step={step} isNow={Math.abs(step.fraction - mixing.ratio.retarderFraction) < 1e-6} />)}</tbody>
         </table>
       </div>

@@ -1,11 +1,12 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { cardAnswer, followCard, shownChoice } from '../../../app/setups/cardAnswer.ts';
 import { openCardFile } from '../../../app/setups/cardFiles.ts';
 import { efficiencySentence, flowSentence, openingSentence } from '../../../app/setups/partSentences.ts';
 import { shownIndex, shownSetUp } from '../../../app/setups/setUps.ts';
 import { state } from '../../../app/state.ts';
 import type { CardReply, Told } from '../../../worker/cardMessages.ts';
+import { FileDrop } from '../../frame/FileDrop.tsx';
 import { CombForm, CupForm, FoilForm, WidthsForm } from './CompanionForms.tsx';
 import { FanFaults } from './FanFaults.tsx';
 import { FitView } from './FitView.tsx';
@@ -62,26 +63,9 @@ function Answer<T>({ told, words }: { readonly told: Told<T>; readonly words: (a
 
 /** The sheet takes dropped files: readings or a photograph. */
 function CardDrop({ children }: { readonly children: ComponentChildren }): JSX.Element {
-  const [isOver, setOver] = useState(false);
   return (
-    <div
-      class={isOver ? 'setups-card dropping' : 'setups-card'}
-      aria-busy={cardAnswer.working.value}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={(event) => {
-        if (!(event.relatedTarget instanceof Node) || !event.currentTarget.contains(event.relatedTarget)) setOver(false);
-      }}
-      onDrop={(event) => {
-        event.preventDefault();
-        setOver(false);
-        const file = event.dataTransfer?.files[0];
-        if (file !== undefined) void openCardFile(file);
-      }}
-    >
+    <FileDrop name="setups-card" isBusy={cardAnswer.working.value} take={([file]) => { if (file !== undefined) void openCardFile(file); }}>
       {children}
-    </div>
+    </FileDrop>
   );
 }
