@@ -56,8 +56,12 @@ export const UNITS: readonly Unit[] = [
   { quantity: 'volume', names: ['m³'], size: 1 },
   { quantity: 'volume', names: ['ft³', 'cu ft'], size: METRES_PER_FOOT ** 3 },
   { quantity: 'volume', names: ['US fl oz', 'fl oz US'], size: CUBIC_METRES_PER_US_FLUID_OUNCE },
+  { quantity: 'volume', names: ['US pt', 'US pint', 'US pints'], size: CUBIC_METRES_PER_US_GALLON / 8 },
+  { quantity: 'volume', names: ['US qt', 'US quart', 'US quarts'], size: CUBIC_METRES_PER_US_GALLON / 4 },
   { quantity: 'volume', names: ['US gal'], size: CUBIC_METRES_PER_US_GALLON },
   { quantity: 'volume', names: ['imp fl oz'], size: CUBIC_METRES_PER_IMPERIAL_GALLON / 160 },
+  { quantity: 'volume', names: ['imp pt', 'imp pint', 'imp pints'], size: CUBIC_METRES_PER_IMPERIAL_GALLON / 8 },
+  { quantity: 'volume', names: ['imp qt', 'imp quart', 'imp quarts'], size: CUBIC_METRES_PER_IMPERIAL_GALLON / 4 },
   { quantity: 'volume', names: ['imp gal'], size: CUBIC_METRES_PER_IMPERIAL_GALLON },
   { quantity: 'flow', names: ['mL/min', 'cc/min'], size: 1e-6 / 60 },
   { quantity: 'flow', names: ['L/min'], size: 1e-3 / 60 },
@@ -81,8 +85,8 @@ export const UNITS: readonly Unit[] = [
   { quantity: 'ratio', names: ['%', 'percent'], size: 0.01 },
 ];
 
-/** Ounces and gallons without a country: they differ by 4 and 20 %, and an ounce may be a weight. */
-const UNNAMED_COUNTRY = /^(?:fl ?oz|oz|gal|gallons?|ounces?)(?:\/min)?$/i;
+/** Ounces, pints, quarts and gallons without a country: ounces differ by 4 %, the others by 20 %, and an ounce may be a weight. */
+const UNNAMED_COUNTRY = /^(?:fl ?oz|oz|ounces?|pts?|pints?|qts?|quarts?|gal|gallons?)(?:\/min)?$/i;
 
 /** A fraction (`1/2`, `3 5/8`, `3-5/8`) or a decimal number, then the unit's name. */
 const TYPED = /^([+-]?)(?:(?:(\d+)(?: +|-))?(\d+) ?\/ ?(\d+)|(\d+\.?\d*(?:e[+-]?\d+)?|\.\d+(?:e[+-]?\d+)?)) *([^\d.\s].*)?$/i;
@@ -92,7 +96,7 @@ const TYPED = /^([+-]?)(?:(?:(\d+)(?: +|-))?(\d+) ?\/ ?(\d+)|(\d+\.?\d*(?:e[+-]?
  * @param defaultUnit name of the unit of a bare number; for a ratio, '' says that it is a fraction.
  * @returns the value in SI.
  * @throws CrosscoatError `unit` for a text that is no number, a comma (decimal here, thousands
- * there), a unit of another quantity, or ounces and gallons of no named country.
+ * there), a unit of another quantity, or ounces, pints, quarts and gallons of no named country.
  */
 export function parseQuantity(text: string, quantity: QuantityName, defaultUnit: string): number {
   const plain = plainText(text);
@@ -108,7 +112,7 @@ export function parseQuantity(text: string, quantity: QuantityName, defaultUnit:
   const name = (parts[6] ?? defaultUnit).trim();
   if (name === '' && quantity === 'ratio') return number;
   if (UNNAMED_COUNTRY.test(name)) {
-    throw new CrosscoatError('unit', `${quoted} may be US or imperial; write US fl oz, US gal, imp fl oz or imp gal`);
+    throw new CrosscoatError('unit', `${quoted} may be US or imperial; write US or imp before it: US fl oz, US pt, US qt, US gal, imp fl oz, imp pt, imp qt or imp gal`);
   }
   const unit = UNITS.find((each) => each.quantity === quantity && each.names.some((known) => sameName(known, name)));
   if (unit === undefined) {

@@ -18,6 +18,8 @@ describe('unit factors against the published table', () => {
     factor('1 ft²', 'area', 9.290304e-2),
     factor('1 in²', 'area', 6.4516e-4),
     factor('1 US gal', 'volume', 3.785412e-3),
+    factor('1 US qt', 'volume', 9.463529e-4),
+    factor('1 US pt', 'volume', 4.731765e-4),
     factor('1 imp gal', 'volume', 4.54609e-3),
     factor('1 US fl oz', 'volume', 2.957353e-5),
     factor('1 imp fl oz', 'volume', 2.841306e-5),
