@@ -5,8 +5,6 @@ import { partFractions, type MixRatio, type PartDensities } from './mixRatio.ts'
 
 /** Share of what leaves the gun that lands on a broad panel, where nothing else is known. */
 export const USUAL_LANDED: Sourced = ranged(0.65, 0.5, 0.8, 'Assumed: a low-pressure gun on a broad panel; conventional guns and narrow parts land less');
-/** What stays in pot, hose and strainer, m³. */
-export const USUAL_LEFT_M3: Sourced = ranged(100e-6, 50e-6, 300e-6, 'Assumed: a cup gun that is drained; a pressure pot with a long hose keeps more');
 
 /** What one part of a mix comes to. */
 export interface Amount {

@@ -1,4 +1,4 @@
-import { PASCALS_PER_PSI } from '../base/units.ts';
+import { METRES_PER_FOOT, PASCALS_PER_PSI } from '../base/units.ts';
 import type { StepSpec } from '../job/schema.ts';
 import type { Amount } from '../mix/mixBatch.ts';
 import type { CupTime } from '../mix/cupTime.ts';
@@ -107,7 +107,7 @@ function stepLines(step: StepSpec, system: UnitSystem): CardLine[] {
         ...(step.keepOff.length === 0 ? [] : [{ head: 'Keep off', text: step.keepOff.join(', ') }]),
       ];
     case 'fix':
-      return [{ head: 'Set on', text: [step.length_mm === undefined ? '' : `${shown(step.length_mm / 1000, 'length', system)} of ${step.what}${step.width_mm === undefined ? '' : `, ${shown(step.width_mm / 1000, 'length', system)} wide`}`, step.count === undefined ? '' : `${step.count} pieces`].filter((text) => text !== '').join('; ') || step.what }];
+      return [{ head: 'Set on', text: [step.length_mm === undefined ? '' : `${tapeLength(step.length_mm / 1000, system)} of ${step.what}${step.width_mm === undefined ? '' : `, ${shown(step.width_mm / 1000, 'length', system)} wide`}`, step.count === undefined ? '' : `${step.count} pieces`].filter((text) => text !== '').join('; ') || step.what }];
     case 'mask':
       return [{ head: 'Leave open', text: `${step.share_percent} % of the area; burnish the edge, seal it with one mist of the colour beneath` }];
     case 'unmask':
@@ -116,6 +116,11 @@ function stepLines(step: StepSpec, system: UnitSystem): CardLine[] {
     case 'spray':
       return step.paste_g_L === undefined ? [] : [{ head: 'Paste', text: `${step.paste_g_L} g of aluminium paste to a litre of unthinned finish (22.5 g/L, 3 oz to a US gallon, at most: FAA AC 43.13-1B 2-21g)` }];
   }
+}
+
+/** Tape is bought by the metre and the foot. */
+function tapeLength(length_m: number, system: UnitSystem): string {
+  return system === 'us' ? `${roundedText(length_m / METRES_PER_FOOT)} ft` : `${roundedText(length_m)} m`;
 }
 
 function waitLines({ waitUntil, latest, wait_s, end }: CardEntry): CardLine[] {
@@ -141,13 +146,14 @@ export function entryTime({ start, end }: CardEntry): string {
 export const CARD_AIR = `Air for a coat: 65 to 75 °F (${roundedText((65 - 32) / 1.8)} to ${roundedText((75 - 32) / 1.8)} °C) and below 65 % by FAA AC 43.13-1B; with care 60 to 90 °F and up to 75 %; part at least 3 °C (5.4 °F) above the dew point. Read it before each coat.`;
 
 /** What is filled in by hand at each step, by kind. */
-export function handBoxes(step: StepSpec): readonly string[] {
+export function handBoxes(step: StepSpec, system: UnitSystem): readonly string[] {
+  const degree = system === 'us' ? '°F' : '°C';
   const done = ['Began', 'Ended', 'By'];
   switch (step.kind) {
     case 'spray':
-      return ['Batch', 'Cup, s', 'Liquid, °', 'Air, °', 'RH, %', 'Part, °', 'Wet comb, between', ...done];
+      return ['Batch', 'Cup, s', `Liquid, ${degree}`, `Air, ${degree}`, 'RH, %', `Part, ${degree}`, 'Wet comb, between', ...done];
     case 'brush':
-      return ['Batch', 'Cup, s', 'Air, °', 'RH, %', ...done];
+      return ['Batch', 'Cup, s', `Air, ${degree}`, 'RH, %', ...done];
     case 'sand':
       return ['Faults found', ...done];
     case 'fix':

@@ -65,7 +65,12 @@ export function climateSentence(verdict: ClimateVerdict, answer: AirAnswer, syst
   const word = CLIMATE_WORDS[verdict.verdict];
   if (verdict.reasons.length > 0) return `${word}: ${joined(verdict.reasons, system)}.`;
   const surface = verdict.surfaceMargin_K === null ? '' : `, the surface ${shownTemperatureStep(verdict.surfaceMargin_K, system)}`;
-  return `${word}: ${shownTemperature(answer.air.temperature_K, system)} and ${shownPercent(answer.air.relativeHumidityFraction)} humidity are within all that count, and the wet film stays ${shownTemperatureStep(answer.blushMargin_K, system)}${surface} above the dew point.`;
+  return `${word}: ${shownTemperature(answer.air.temperature_K, system)} and ${shownPercent(answer.air.relativeHumidityFraction)} humidity are within all that ${openRules(verdict) ? 'could be checked' : 'count'}, and the wet film stays ${shownTemperatureStep(answer.blushMargin_K, system)}${surface} above the dew point.`;
+}
+
+/** Whether a rule that counts could not be judged: what it asks for was not measured. */
+function openRules({ rules }: ClimateVerdict): boolean {
+  return rules.some(({ rule, verdict }) => rule.counts && verdict === 'unknown');
 }
 
 /** What the surface must be where nobody has measured it, as a sentence; null where it was. */

@@ -1,16 +1,20 @@
 import { localTimeOf } from '../base/localTime.ts';
+import { ACT_CAUTIONS } from './actCautions.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
+import { dayActs } from './jobCardText.ts';
+import { RESULT_VERSION } from './reportJson.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import type { CardEntry, CardGun, CardMix, JobCard } from './reportedCard.ts';
 
 /** The job card as one JSON object, keys with their unit. */
 export function jobCardJson(card: JobCard): { readonly [key: string]: JsonValue } {
   return {
+    schemaVersion: RESULT_VERSION,
     job: card.jobName,
     part: card.partName,
     seed: card.seed,
     estimate: ESTIMATE_STATEMENT,
-    days: card.days.map(({ date, entries }) => ({ date, steps: entries.map(entryJson) })),
+    days: card.days.map((day, i) => ({ date: day.date, steps: day.entries.map(entryJson), cautions: dayActs(day, i === card.days.length - 1).flatMap((act) => ACT_CAUTIONS[act]) })),
     doubts: [...card.doubts],
   };
 }

@@ -39,20 +39,20 @@ function dayLines(day: CardDay, system: UnitSystem, isLast: boolean): string[] {
   return [
     head,
     '='.repeat(head.length),
-    ...cardDayLines(day, system).flatMap((each) => ['', ...entryText(each)]),
+    ...cardDayLines(day, system).flatMap((each) => ['', ...entryText(each, system)]),
     '',
     ...wrapped(CARD_AIR),
     ...bulleted('Cautions', dayActs(day, isLast).flatMap((act) => ACT_CAUTIONS[act])),
   ];
 }
 
-function entryText({ entry, lines }: EntryLines): string[] {
+function entryText({ entry, lines }: EntryLines, system: UnitSystem): string[] {
   const { number, step } = entry;
   const time = entryTime(entry);
   return [
     `${time === '' ? '' : `${time}  `}${number}. ${step.name} (${stepKindWords(step)}; ${entryPanels(entry)})`,
     ...lines.flatMap(({ head, text }) => wrapped(text, `  ${head.padEnd(HEAD_LENGTH)}`, ' '.repeat(HEAD_LENGTH + 2))),
     ...(step.source === undefined ? [] : wrapped(step.source, `  ${'Source'.padEnd(HEAD_LENGTH)}`, ' '.repeat(HEAD_LENGTH + 2))),
-    ...wrapped(handBoxes(step).map((box) => `${box.replaceAll(' ', '\u00a0')}:\u00a0______`).join(' '), '  '),
+    ...wrapped(handBoxes(step, system).map((box) => `${box.replaceAll(' ', '\u00a0')}:\u00a0______`).join(' '), '  '),
   ];
 }

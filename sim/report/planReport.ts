@@ -10,7 +10,7 @@ import { bulleted, wrapped } from './textLines.ts';
 import { shown, shownTime, type UnitSystem } from './units.ts';
 
 /** What a report reads of a coat that was planned and not laid. */
-export interface PlannedCoat {
+export interface PlannedStrokes {
   readonly setting: Pick<ReportedCoat['setting'], 'coat' | 'panel' | 'setUp' | 'warnings'>;
   readonly strokes: ReportedCoat['strokes'];
 }
@@ -18,12 +18,12 @@ export interface PlannedCoat {
 type PlannedJob = Pick<ReportedJob, 'name' | 'seed' | 'warnings'>;
 
 /** Time with the fluid on, s. */
-function sprayTime_s({ strokes }: PlannedCoat): number {
+function sprayTime_s({ strokes }: PlannedStrokes): number {
   return strokes.measures.reduce((sum, { duration_s }) => sum + duration_s, 0);
 }
 
 /** The planned strokes as plain text: one line on the coat, its table, its warnings; lines joined, one newline at the end. */
-export function planText(coats: readonly PlannedCoat[], job: PlannedJob, system: UnitSystem): string {
+export function planText(coats: readonly PlannedStrokes[], job: PlannedJob, system: UnitSystem): string {
   const { warnings = [] } = job;
   const lines = [
     ...coats.flatMap((coat) => [...coatLines(coat, system), '']),
@@ -34,7 +34,7 @@ export function planText(coats: readonly PlannedCoat[], job: PlannedJob, system:
   return `${lines.join('\n')}\n`;
 }
 
-function coatLines(coat: PlannedCoat, system: UnitSystem): string[] {
+function coatLines(coat: PlannedStrokes, system: UnitSystem): string[] {
   const { setting, strokes } = coat;
   const seconds = sprayTime_s(coat);
   const warnings = plannedWarnings(coat).map(({ text }) => text);
@@ -49,12 +49,12 @@ function coatLines(coat: PlannedCoat, system: UnitSystem): string[] {
   ];
 }
 
-function plannedWarnings({ setting, strokes }: PlannedCoat): Warning[] {
+function plannedWarnings({ setting, strokes }: PlannedStrokes): Warning[] {
   return [...setting.warnings, ...strokes.warnings];
 }
 
 /** The planned strokes as one JSON object, keyed as in the result of a coat. */
-export function planJson(coats: readonly PlannedCoat[], job: PlannedJob): { readonly [key: string]: JsonValue } {
+export function planJson(coats: readonly PlannedStrokes[], job: PlannedJob): { readonly [key: string]: JsonValue } {
   return {
     schemaVersion: RESULT_VERSION,
     job: job.name,

@@ -1,3 +1,4 @@
+import { LEFT_IN_POT_M3, TEST_SHARE } from '../materials/potLoss.ts';
 import type { Warning } from '../base/errors.ts';
 import type { MixSpec } from '../job/schema.ts';
 import type { PlannedCoat, PlannedScheme, PlannedStep, Spread } from './planned.ts';
@@ -12,8 +13,8 @@ export interface AmountOptions {
   readonly leftFraction: number;
 }
 
-/** Assumed: a cup and a short hose keep about 100 mL; a twentieth goes on test cards and the strainer. Measure your own and type it. */
-export const USUAL_AMOUNTS: AmountOptions = { left_m3: 100e-6, leftFraction: 0.05 };
+/** What stays behind where nobody has measured it. */
+export const USUAL_AMOUNTS: AmountOptions = { left_m3: LEFT_IN_POT_M3.value, leftFraction: TEST_SHARE.value };
 
 /** Where mixed liquid goes, all of it wet, as mixed, m³. */
 export interface LiquidParts {
@@ -78,8 +79,13 @@ export function schemeAmounts(plan: PlannedScheme, mixes: readonly MixSpec[], op
   };
 }
 
+/** What to mix for one coat, and where it goes. A brushed coat's stated loss is all that stays behind of it. */
+export function coatLiquid({ spec }: PlannedStep, coat: PlannedCoat, options: AmountOptions = USUAL_AMOUNTS): LiquidParts {
+  return spec.kind === 'brush' ? brushedParts(coat) : sprayedParts(coat, options);
+}
+
 function coatAmount(step: PlannedStep, coat: PlannedCoat, mixes: readonly MixSpec[], options: AmountOptions): CoatAmount {
-  const liquid = step.spec.kind === 'brush' ? brushedParts(coat) : sprayedParts(coat, options);
+  const liquid = coatLiquid(step, coat, options);
   const spec = mixes.find(({ id }) => id === coat.mixId);
   const products = mixedProducts(coat.mix, spec, coat.colour).map(({ product, fraction }) => ({ product, volume_m3: scaled(liquid.mixed_m3, fraction) }));
   const finish_m3 = products[0]?.volume_m3 ?? exactly(0);

@@ -1,5 +1,5 @@
 import {
-  CrosscoatError, cupById, cupByWord, parseRatio, partDensities, planMixing, USUAL_LANDED, USUAL_LEFT_M3, viscosityInRange_m2_s,
+  CrosscoatError, cupById, cupByWord, LEFT_IN_POT_M3, parseRatio, partDensities, planMixing, USUAL_LANDED, viscosityInRange_m2_s,
   type BatchAsked, type Cup, type MixingAsked, type MixRatio, type ThinningReading,
 } from '../../sim/index.ts';
 import type { StatedMix } from './chosenMix.ts';
@@ -88,6 +88,6 @@ function batchOf({ area, dry, wet, coats, transfer, left }: MixOptions): BatchAs
     coatCount: coats === undefined ? 1 : wholeNumber('--coats', coats, 1, 100, 'give how many coats are mixed for'),
     film: { kind: dry === undefined ? 'wet' : 'dry', thickness_m: { value: thickness, low: thickness, high: thickness } },
     landedFraction: typeof landed === 'number' ? { value: landed, low: landed, high: landed } : landed,
-    left_m3: left === undefined ? USUAL_LEFT_M3.value : quantityOf('--left', left, ['volume', 'mL', '100mL']),
+    left_m3: left === undefined ? LEFT_IN_POT_M3.value : quantityOf('--left', left, ['volume', 'mL', '100mL']),
   };
 }

@@ -46,12 +46,12 @@ function dayHtml(card: JobCard, day: CardDay, system: UnitSystem, place: number)
   const cautions = dayActs(day, place === card.days.length - 1).flatMap((act) => ACT_CAUTIONS[act]);
   return [
     `<section class="day"><header><h1>${escaped(cardDayWords(day))}</h1><p>${escaped(card.jobName)}, ${escaped(card.partName)}. Sheet ${place + 1} of ${card.days.length}</p></header>`,
-    ...cardDayLines(day, system).map(entryHtml),
+    ...cardDayLines(day, system).map((each) => entryHtml(each, system)),
     `<p>${escaped(CARD_AIR)}</p><div class="cautions">${htmlList(cautions)}</div></section>`,
   ].join('\n');
 }
 
-function entryHtml({ entry, lines, isPictured }: EntryLines): string {
+function entryHtml({ entry, lines, isPictured }: EntryLines, system: UnitSystem): string {
   const { step, number, gun } = entry;
   const time = entryTime(entry);
   const source = step.source === undefined ? '' : lineHtml('Source', step.source);
@@ -60,7 +60,7 @@ function entryHtml({ entry, lines, isPictured }: EntryLines): string {
     `<div class="entry"><h2>${time === '' ? '' : `<span class="time">${escaped(time)}</span> `}${number}. ${escaped(step.name)}</h2>`,
     `<p>${escaped(stepKindWords(step))}; ${escaped(entryPanels(entry))}</p>`,
     `<div class="body"><dl>${lines.map(({ head, text }) => lineHtml(head, text)).join('')}${note}${source}</dl>${isPictured ? (gun?.picture ?? '') : ''}</div>`,
-    `<div class="boxes">${handBoxes(step).map((box) => `<span>${escaped(box)}</span>`).join('')}</div></div>`,
+    `<div class="boxes">${handBoxes(step, system).map((box) => `<span>${escaped(box)}</span>`).join('')}</div></div>`,
   ].join('');
 }
 

@@ -1,6 +1,6 @@
 import { computed } from '@preact/signals';
 import {
-  backingById, cupById, CrosscoatError, makeAir, mixSlip, parseRatio, partDensities, planMixing, ratioAsTyped, retarderSteps, specRatio, thinnedSpec, viscosityInRange_m2_s,
+  backingById, coatLiquid, cupById, CrosscoatError, makeAir, mixSlip, parseRatio, partDensities, planMixing, ratioAsTyped, retarderSteps, specRatio, thinnedSpec, viscosityInRange_m2_s,
   type MixingAsked, type MixRatio, type MixSpec, type PlannedStep, type ReportedMixing, type RetarderStep, type ThinningReading,
 } from '../../../sim/index.ts';
 import { changeJob } from '../document.ts';
@@ -83,7 +83,7 @@ export const takenSpec = computed<Read<MixSpec> | null>(() => {
   if (spec === null || ratio === null || 'problem' in ratio) return null;
   const { read_s, cup, liquid_C } = state.scheme.value.mix;
   const thinned = thinnedSpec(spec, ratio.value);
-  if (read_s === 0) return thinned === spec ? null : { value: thinned };
+  if (read_s === null) return thinned === spec ? null : { value: thinned };
   return tried(() => {
     viscosityInRange_m2_s(cupById(cup), read_s);
     return { ...thinned, cup: { kind: cup, seconds: read_s, temperature_C: liquid_C } };
@@ -95,7 +95,7 @@ export function takeThinning(): void {
   const taken = takenSpec.peek();
   if (taken === null || 'problem' in taken) return;
   changeJob('Take this thinning', withValueAt(state.job.peek(), ['mixes', sheetMixIndex.peek()], taken.value));
-  askMix({ ratio: '', read_s: 0 });
+  askMix({ ratio: '', read_s: null });
 }
 
 /** Types a ratio found, to as many figures as anybody pours. */
@@ -133,17 +133,13 @@ function asked(): Omit<MixingAsked, 'ratio'> {
     },
     ...(step === null || step.coat === null
       ? { batch: { area_m2: prefs.area_m2, coatCount: prefs.coats, film: { kind: 'dry', thickness_m: exact(prefs.dry_um * 1e-6) }, landedFraction: exact(prefs.landed_percent / 100), left_m3 } }
-      : { liquid_m3: withLeft(step.coat.liquid_m3, left_m3) }),
+      : { liquid_m3: coatLiquid(step, step.coat, { left_m3, leftFraction: state.scheme.value.amountsLeft_percent / 100 }).mixed_m3 }),
   };
-}
-
-function withLeft({ value, low, high }: { readonly value: number; readonly low: number; readonly high: number }, left_m3: number) {
-  return { value: value + left_m3, low: low + left_m3, high: high + left_m3 };
 }
 
 function readingOf({ ratio, seconds, temperature_C }: MixReadingPrefs): Read<ThinningReading> | null {
   const spec = sheetMix.value;
-  if (spec === null || seconds === 0) return null;
+  if (spec === null || seconds === null) return null;
   const { by, cup } = state.scheme.value.mix;
   return tried(() => ({
     thinnerPerFinish: parseRatio(ratio, partDensities(spec), by).thinnerPerFinish,

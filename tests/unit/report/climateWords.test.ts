@@ -28,8 +28,8 @@ describe('climate words', () => {
   });
 
   it('says a go with its margin', () => {
-    expect(told(21.1, 45).metric).toMatch(/^Go: 21\.1 °C and 45 % humidity are within all that count, and the wet film stays \d\.\d °C above the dew point\.$/);
-    expect(told(21.1, 45, 21).us).toMatch(/wet film stays \d\.\d °F, the surface 2\d\.\d °F above the dew point/);
+    expect(told(21.1, 45).metric).toMatch(/^Go: 21\.1 °C and 45 % humidity are within all that could be checked, and the wet film stays \d\.\d °C above the dew point\.$/);
+    expect(told(21.1, 45, 21).us).toMatch(/within all that count, and the wet film stays \d\.\d °F, the surface 2\d\.\d °F above the dew point/);
   });
 
   it('says why to wait, the worst first', () => {
