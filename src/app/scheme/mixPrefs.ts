@@ -1,9 +1,9 @@
 import { CUPS } from '../../../sim/index.ts';
 
-/** One cup reading of the reader's own; seconds of 0 say that it is not read yet. */
+/** One cup reading of the reader's own; seconds are null until it is read. */
 export interface MixReadingPrefs {
   readonly ratio: string;
-  readonly seconds: number;
+  readonly seconds: number | null;
   readonly temperature_C: number;
 }
 
@@ -19,8 +19,8 @@ export interface MixPrefs {
   /** Liquid in the cup now and later in the day. */
   readonly liquid_C: number;
   readonly later_C: number;
-  /** What the cup said of the mix as it stands; 0 for not read. */
-  readonly read_s: number;
+  /** What the cup said of the mix as it stands; null for not read. */
+  readonly read_s: number | null;
   readonly first: MixReadingPrefs;
   readonly second: MixReadingPrefs;
   /** Id of the scheme's step that is mixed for, `own` for the numbers below, empty for the first coat that uses the mix. */
@@ -40,7 +40,7 @@ export const MIX_LIMITS_OF: Readonly<Record<NumberKey, readonly [low: number, hi
   wanted_s: [1, 300],
   liquid_C: [0, 45],
   later_C: [0, 45],
-  read_s: [0, 300],
+  read_s: [1, 300],
   area_m2: [0.01, 1000],
   dry_um: [1, 500],
   coats: [1, 20],
@@ -50,7 +50,7 @@ export const MIX_LIMITS_OF: Readonly<Record<NumberKey, readonly [low: number, hi
 };
 
 /** Limits of a reading's numbers. */
-export const READING_LIMITS = { seconds: [0, 300], temperature_C: [0, 45] } as const;
+export const READING_LIMITS = { seconds: [1, 300], temperature_C: [0, 45] } as const;
 
 /** Seconds and cup as lacquers are often sprayed; the film that a good cross coat leaves; a pot of one litre. */
 export const USUAL_MIX: MixPrefs = {
@@ -61,9 +61,9 @@ export const USUAL_MIX: MixPrefs = {
   wanted_s: 22,
   liquid_C: 21,
   later_C: 28,
-  read_s: 0,
-  first: { ratio: '4:1', seconds: 0, temperature_C: 21 },
-  second: { ratio: '2:1', seconds: 0, temperature_C: 21 },
+  read_s: null,
+  first: { ratio: '4:1', seconds: null, temperature_C: 21 },
+  second: { ratio: '2:1', seconds: null, temperature_C: 21 },
   step: '',
   area_m2: 6,
   dry_um: 15,
@@ -77,7 +77,7 @@ export const USUAL_MIX: MixPrefs = {
 export function mixFrom(mix: MixPrefs): MixPrefs {
   const numbers = Object.entries(MIX_LIMITS_OF).map(([key, [low, high]]) => {
     const value = mix[key as NumberKey];
-    return [key, value >= low && value <= high ? value : USUAL_MIX[key as NumberKey]];
+    return [key, isFrom(value, low, high) ? value : USUAL_MIX[key as NumberKey]];
   });
   return {
     ...mix,
@@ -90,6 +90,11 @@ export function mixFrom(mix: MixPrefs): MixPrefs {
 }
 
 function readingFrom(reading: MixReadingPrefs, usual: MixReadingPrefs): MixReadingPrefs {
-  const isWithin = (key: keyof typeof READING_LIMITS): boolean => reading[key] >= READING_LIMITS[key][0] && reading[key] <= READING_LIMITS[key][1];
+  const isWithin = (key: keyof typeof READING_LIMITS): boolean => isFrom(reading[key], READING_LIMITS[key][0], READING_LIMITS[key][1]);
   return { ratio: reading.ratio, seconds: isWithin('seconds') ? reading.seconds : usual.seconds, temperature_C: isWithin('temperature_C') ? reading.temperature_C : usual.temperature_C };
+}
+
+/** Where the usual is null anything may have been kept; an older build kept 0 for not read. */
+function isFrom(value: unknown, low: number, high: number): boolean {
+  return typeof value === 'number' && value >= low && value <= high;
 }

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import { laterSentence, nowSentence, ratioSentence, retarderSentence, wantedSentence, type ReportedMixing } from '../../../../sim/index.ts';
-import { takenSpec, takeThinning, useRatio } from '../../../app/scheme/mixSheet.ts';
+import { askMix, takenSpec, takeThinning, useRatio } from '../../../app/scheme/mixSheet.ts';
 import { state } from '../../../app/state.ts';
 import { MixNumber } from './MixNumber.tsx';
 
@@ -44,7 +44,7 @@ function Take(): JSX.Element {
   const taken = takenSpec.value;
   return (
     <>
-      <MixNumber name="read_s" label="Seconds read of this mix" hint="0 until you have read the cup; taken into the job, they say its viscosity." />
+      <MixNumber name="read_s" label="Seconds read of this mix" hint="Empty: not read. Taken into the job, they say its viscosity." clear={() => askMix({ read_s: null })} />
       {taken !== null && 'problem' in taken ? <p class="scheme-mix-wrong" role="alert">{taken.problem}</p> : null}
       <div class="actions"><button type="button" class="act" disabled={taken === null || 'problem' in taken} onClick={takeThinning}>Take this thinning into the job</button></div>
       {taken === null ? <p class="soft">The job has this ratio already.</p> : null}

@@ -20,7 +20,7 @@ export function MixSheet(): JSX.Element {
   const mixing = sheetMixing.value;
   return (
     <div class="scheme-mix">
-      <ChoiceField id="sheet-mix" label="Mix" value={spec.id} options={state.job.value.mixes.map(({ id, name }) => [id, name] as const)} choose={(mix) => askMix({ mix, ratio: '', read_s: 0 })} />
+      <ChoiceField id="sheet-mix" label="Mix" value={spec.id} options={state.job.value.mixes.map(({ id, name }) => [id, name] as const)} choose={(mix) => askMix({ mix, ratio: '', read_s: null })} />
       <div class="scheme-mix-pair">
         <section aria-labelledby="mix-ask">
           <h2 id="mix-ask">How far to thin, in which cup, for the gun</h2>

@@ -36,7 +36,7 @@ function Reading({ place, words, index }: { readonly place: 'first' | 'second'; 
     <fieldset class="group">
       <legend>{words}</legend>
       <RatioBox id={`mix-${place}-ratio`} label="Ratio" text={reading.ratio} problem={read !== null && 'problem' in read ? read.problem : null} hint="Finish first, such as 4:1." type={(ratio) => set({ ratio })} />
-      <ViewNumberField id={`mix-${place}-seconds`} label="Seconds" unitKey="seconds" value={reading.seconds} low={READING_LIMITS.seconds[0]} high={READING_LIMITS.seconds[1]} hint="To the first break of the stream; 0 for not read." set={(seconds) => set({ seconds })} />
+      <ViewNumberField id={`mix-${place}-seconds`} label="Seconds" unitKey="seconds" value={reading.seconds} low={READING_LIMITS.seconds[0]} high={READING_LIMITS.seconds[1]} hint="To the first break of the stream. Empty: not read." set={(seconds) => set({ seconds })} clear={() => set({ seconds: null })} />
       <ViewNumberField id={`mix-${place}-temperature_C`} label="Temperature" unitKey="temperature_C" value={reading.temperature_C} low={READING_LIMITS.temperature_C[0]} high={READING_LIMITS.temperature_C[1]} set={(temperature_C) => set({ temperature_C })} />
     </fieldset>
   );

@@ -38,7 +38,7 @@ describe('the sheet of the mix', () => {
     takeThinning();
     expect(sheetMix.value).toMatchObject({ thinnerPerFinish: 0.25, retarder: { solvent: 'n-butanol', percent: 10 }, cup: { kind: 'zahn-2', seconds: 30, temperature_C: 19 } });
     expect(state.past.value.map(({ label }) => label)).toEqual(['Take this thinning']);
-    expect([state.scheme.value.mix.ratio, state.scheme.value.mix.read_s]).toEqual(['', 0]);
+    expect([state.scheme.value.mix.ratio, state.scheme.value.mix.read_s]).toEqual(['', null]);
     expect(mixing().thinning).toMatchObject({ origin: 'cup' });
     undo();
     expect(state.job.value).toBe(before);
@@ -80,5 +80,8 @@ describe('the sheet of the mix', () => {
     expect(schemeFrom({ mix: { cup: 'nope', wanted_s: -1, by: 'x', first: { seconds: 1e9 }, pot_mL: 500 } }).mix).toEqual({ ...USUAL_MIX, pot_mL: 500 });
     expect(mixFrom({ ...USUAL_MIX, wanted_s: NaN }).wanted_s).toBe(USUAL_MIX.wanted_s);
     expect(schemeFrom({}).mix).toEqual(USUAL_MIX);
+    // What an older build kept for not read.
+    expect(schemeFrom({ mix: { read_s: 0, first: { seconds: 0 } } }).mix).toEqual(USUAL_MIX);
+    expect(schemeFrom({ mix: { read_s: 30, first: { seconds: 'x' } } }).mix).toEqual({ ...USUAL_MIX, read_s: 30 });
   });
 });
