@@ -1,14 +1,22 @@
 import { CrosscoatError, type Place } from '../base/errors.ts';
-import { CUPS, type Cup } from '../materials/cups.ts';
+import { cupById, CUPS, type Cup } from '../materials/cups.ts';
 import type { Between } from './between.ts';
 import { cupSeconds, cupViscosity_m2_s, isInCupRange } from './cups.ts';
+
+/** The cup in which the trade states what it sprays. */
+export const SPRAY_CUP = 'zahn-2';
+/**
+ * Drain times of liquids that are sprayed, s in a Zahn No. 2 cup. Common practice: 18 to 24 s for lacquer-type finishes, up
+ * to 33 s for heavier spray lacquers.
+ */
+const SPRAYED_S = [18, 33] as const;
 
 /** What a cup says of a liquid, or that it says nothing and which cup would. */
 export interface CupTime {
   readonly cup: Cup;
   /** Drain time, s; null outside the range in which the cup's formula holds. */
   readonly seconds: number | null;
-  /** The cup itself where it fits; else one of those known that does, of the same kind if there is one; null where none fits. */
+  /** The cup itself where it fits; else the Zahn No. 2 for a liquid as thin as is sprayed, one of the same kind, or any that fits; null where none does. */
   readonly fitting: Cup | null;
 }
 
@@ -81,8 +89,14 @@ function cupBeside(cup: Cup, seconds: number): Cup | null {
   }
 }
 
-/** Of the cups in whose range the liquid falls, of the same kind before others, the one in which it falls nearest the middle. */
+/**
+ * The cup that the trade has at hand, where the liquid drains in it as sprayed liquids do. Else of the cups in whose range it
+ * falls, of the same kind before others, the one in which it falls nearest the middle.
+ */
 function fittingCup(cup: Cup, viscosity_m2_s: number): Cup | null {
+  const usual = cupById(SPRAY_CUP);
+  const usual_s = cupSeconds(usual, viscosity_m2_s);
+  if (isInCupRange(usual, usual_s) && usual_s >= SPRAYED_S[0] && usual_s <= SPRAYED_S[1]) return usual;
   const kind = (id: string): string => id.split('-')[0] as string;
   const rank = (other: Cup): number => {
     const middle = Math.log(cupSeconds(other, viscosity_m2_s) / Math.sqrt(other.least_s * other.most_s));

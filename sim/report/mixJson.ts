@@ -52,6 +52,7 @@ export function cupJson({ viscosity_m2_s, time, other, later }: ReportedCup): Js
   const { cup } = time;
   return {
     schemaVersion: RESULT_VERSION,
+    estimate: ESTIMATE_STATEMENT,
     cup: cup.id,
     cupName: cup.name,
     seconds: jsonNumber(time.seconds),

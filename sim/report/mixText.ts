@@ -7,8 +7,14 @@ import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
 import { roundedText, type UnitSystem } from './units.ts';
 
+/** What is printed beside a mix. */
+export interface MixTextOptions {
+  /** The three textbook rules for the blend, which differ up to tenfold. */
+  readonly guess?: boolean;
+}
+
 /** A mix for pouring, as plain text; lines joined, one newline at the end. */
-export function mixText(mixing: ReportedMixing, system: UnitSystem): string {
+export function mixText(mixing: ReportedMixing, system: UnitSystem, { guess = false }: MixTextOptions = {}): string {
   const { mix, thinning, thinnerWords } = mixing;
   const said = [retarderSentence(mixing), solidsSentence(mixing), filmSentence(mixing, system), batchSentence(mixing, system)].filter((text) => text !== null);
   const lines = [
@@ -18,7 +24,8 @@ export function mixText(mixing: ReportedMixing, system: UnitSystem): string {
     ...said.flatMap((text) => wrapped(text)),
     ...pourTable(mixing, system),
     '',
-    ...(thinning === null ? [] : [...bulleted('Cup', thinningSentences(thinning, system)), '', ...bulleted('First guess by the textbook rules', guessSentences(thinning)), '']),
+    ...(thinning === null ? [] : [...bulleted('Cup', thinningSentences(thinning, system)), '']),
+    ...(thinning === null || !guess ? [] : [...bulleted('First guess by the textbook rules', guessSentences(thinning)), '']),
     ...(mix.warnings.length === 0 ? [] : [...bulleted('Warnings', mix.warnings.map(({ text }) => text)), '']),
     ...bulleted('Before mixing', MIX_CAUTIONS),
     '',

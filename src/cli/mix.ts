@@ -11,7 +11,7 @@ import type { MixOptions } from './mixOptions.ts';
 export async function mix(io: Io, jobPath: string | undefined, options: MixOptions): Promise<number> {
   const answer = cupAnswer(options);
   if (answer !== null) {
-    if (jobPath !== undefined || options.slip !== undefined) throw new CrosscoatError('range', '--seconds and --viscosity are about a cup alone; leave the job and --slip out');
+    refuseBeside(jobPath, options);
     await io.out(options.json === true ? `${JSON.stringify(cupJson(answer), null, 2)}\n` : cupText(answer, options.units));
     return EXIT.done;
   }
@@ -19,8 +19,17 @@ export async function mix(io: Io, jobPath: string | undefined, options: MixOptio
   const mixing = planMixing(stated.spec, stated.pointer, mixingAsked(stated, options));
   const notes = options.slip === undefined ? [] : [await writeSlip(io, options.slip, mixing, jobPath ?? 'No job', options.units)];
   if (options.json === true) await io.out(`${JSON.stringify({ ...mixJson(mixing), notes }, null, 2)}\n`);
-  else await io.out([mixText(mixing, options.units), ...notes.map((note) => `${note}\n`)].join(''));
+  else await io.out([mixText(mixing, options.units, { guess: options.guess === true }), ...notes.map((note) => `${note}\n`)].join(''));
   return EXIT.done;
+}
+
+/** What is about a mix says nothing of a cup alone, and is not to be dropped unsaid. */
+function refuseBeside(jobPath: string | undefined, options: MixOptions): void {
+  const beside = ['mix', 'ratio', 'pot', 'area', 'dry', 'wet', 'coats', 'transfer', 'left', 'want', 'guess', 'slip'] as const;
+  const given = [...(jobPath === undefined ? [] : ['the job']), ...beside.filter((name) => options[name] !== undefined).map((name) => `--${name}`), ...(options.reading.length === 0 ? [] : ['--reading'])];
+  if (given.length === 0) return;
+  const asked = options.seconds === undefined ? '--viscosity' : '--seconds';
+  throw new CrosscoatError('range', `${asked} is about a cup alone, so it cannot answer ${given.join(', ')}; leave ${given.length === 1 ? 'it' : 'them'} out, or leave ${asked} out to work the mix out, with --want for the seconds wanted or --reading given twice for your own readings`);
 }
 
 /** The mix of a job by its id, its first, or a generic one. */

@@ -21,6 +21,7 @@ export interface MixOptions {
   readonly left?: string;
   readonly reading: readonly string[];
   readonly want?: string;
+  readonly guess?: true;
   readonly slip?: string;
   readonly units: UnitSystem;
   readonly json?: true;

@@ -97,6 +97,7 @@ function addMix(program: Command, io: Io, finish: (code: number) => void): void 
     .option('--left <volume>', 'what stays in pot and hose; 100mL without it')
     .option('--reading <reading>', 'your own cup reading, "2:1 ford4 30s 20C"; give it twice, at two ratios', collect, [])
     .option('--want <time>', 'seconds wanted for the gun: says the ratio')
+    .option('--guess', 'print what the textbook rules for blends make of it too')
     .option('--slip <file>', 'write a mixing slip to print, HTML')
     .addOption(unitsOption())
     .option('--json', 'print one JSON object in place of the text')

@@ -26,7 +26,7 @@ async function refused(...argv: string[]): Promise<string> {
 describe('crosscoat mix, a cup', () => {
   it('turns seconds into a viscosity', async () => {
     // 3.85 (36 - 4.49).
-    expect(await json('--cup', 'ford4', '--seconds', '36')).toMatchObject({ cup: 'ford-4', seconds: 36, viscosity_mm2_s: 121.3135, inRange: true, range_s: [20, 100] });
+    expect(await json('--cup', 'ford4', '--seconds', '36')).toMatchObject({ cup: 'ford-4', seconds: 36, viscosity_mm2_s: 121.3135, inRange: true, range_s: [20, 100], estimate: expect.stringContaining('planning estimate') as string });
     expect(await json('--cup', 'ford-4', '--seconds', '36 s')).toEqual(await json('--cup', 'Ford No. 4', '--seconds', '0.6min'));
   });
 
@@ -42,11 +42,11 @@ describe('crosscoat mix, a cup', () => {
     expect(result.at.low_s).toBeLessThan(result.at.seconds);
     expect(result.at.high_s).toBeGreaterThan(result.at.seconds);
     const { out } = await run(['mix', '--cup', 'ford4', '--seconds', '22', '--temp', '59F', '--at', '30C']);
-    expect(out.replaceAll(/\s+/g, ' ')).toContain('no seconds are given; the Ford cup No. 2 fits (40 to 100 s)');
+    expect(out.replaceAll(/\s+/g, ' ')).toContain('no seconds are given; the Zahn cup No. 2 fits (20 to 80 s)');
   });
 
   it.each([
-    [['--cup', 'ford4', '--seconds', '19'], /19 s is outside the range of the Ford cup No\. 4, 20 to 100 s.*ford-2/],
+    [['--cup', 'ford4', '--seconds', '19'], /19 s is outside the range of the Ford cup No\. 4, 20 to 100 s.*zahn-2/],
     [['--cup', 'zahn2', '--seconds', '81'], /20 to 80 s/],
     [['--cup', 'iso4', '--viscosity', '500'], /500 mm²\/s is too thick.*34\.4 to 135 mm²\/s.*iso-6/],
     [['--from', 'zahn5', '--seconds', '40', '--to', 'ford4'], /too thick for the Ford cup No\. 4/],
@@ -60,7 +60,9 @@ describe('crosscoat mix, a cup', () => {
     [['--cup', 'ford4', '--seconds', '30', '--at', '15C'], /give --temp/],
     [['--cup', 'ford4', '--seconds', '30', '--temp', '20C', '--at', '200C'], /not from -20 to 60/],
     [['--from', 'ford4', '--to', 'zahn2'], /give --seconds too/],
-    [[jobPath, '--cup', 'ford4', '--seconds', '30'], /about a cup alone/],
+    [[jobPath, '--cup', 'ford4', '--seconds', '30'], /about a cup alone.*the job; leave it out/],
+    [['--cup', 'ford4', '--seconds', '36', '--ratio', '4:1', '--pot', '2L'], /--seconds is about a cup alone, so it cannot answer --ratio, --pot; leave them out/],
+    [['--cup', 'ford4', '--viscosity', '100', '--reading', '1:1 zahn2 20s 20C'], /--viscosity is about a cup alone, so it cannot answer --reading/],
   ])('refuses %j', async (argv, words) => {
     expect(await refused(...argv)).toMatch(words);
   });
@@ -94,6 +96,14 @@ describe('crosscoat mix, a batch', () => {
     expect(inside.thinnerPerFinish).toBeCloseTo(x / (1 - x), 9);
     const { out } = await run(['mix', ...readings, '--want', '60s']);
     expect(out.replaceAll(/\s+/g, ' ')).toContain('That lies outside your readings, so it is a guess');
+  });
+
+  it('prints the textbook guesses only where they are asked for', async () => {
+    const [plainly, guessed] = [await run(['mix', '--ratio', '4:1']), await run(['mix', '--ratio', '4:1', '--guess'])];
+    expect([plainly.code, guessed.code]).toEqual([0, 0]);
+    expect(plainly.out).not.toContain('First guess');
+    expect(guessed.out).toContain('First guess by the textbook rules');
+    expect(plainly.out).toContain('Before mixing');
   });
 
   it('prints a mix of a job by its cup reading, and a slip with cautions and boxes', async () => {

@@ -32,14 +32,18 @@ describe('cupTime', () => {
   it('gives no figure outside the range, and names a cup that fits', () => {
     expect(cupTime(ford4, 100e-6).seconds).toBeCloseTo(30.464, 3);
     const thin = cupTime(ford4, 40e-6);
-    expect([thin.seconds, thin.fitting?.id]).toEqual([null, 'ford-2']);
+    expect([thin.seconds, thin.fitting?.id]).toEqual([null, 'zahn-2']);
+    // 33 mm²/s is 23.4 s in a Zahn No. 2, as sprayed lacquers are; 10 mm²/s is too thin for it, 450 mm²/s no longer sprayed.
+    expect([33e-6, 10e-6, 450e-6].map((thinner) => cupTime(ford4, thinner).fitting?.id)).toEqual(['zahn-2', 'ford-1', 'ford-5']);
+    expect(cupTime(cupById('iso-6'), 40e-6).fitting?.id).toBe('zahn-2');
+    expect(cupTime(cupById('zahn-5'), 85e-6).fitting?.id).toBe('zahn-2');
     // Thicker than any cup known.
     expect(cupTime(ford4, 1)).toMatchObject({ seconds: null, fitting: null });
   });
 
   it('refuses seconds out of range either way', () => {
     expect(viscosityInRange_m2_s(ford4, 20)).toBeCloseTo(59.7135e-6, 9);
-    expect(() => viscosityInRange_m2_s(ford4, 19)).toThrow('19 s is outside the range of the Ford cup No. 4, 20 to 100 s, so no viscosity is given; use one that fits, such as the Ford cup No. 2 (ford-2, 40 to 100 s)');
+    expect(() => viscosityInRange_m2_s(ford4, 19)).toThrow('19 s is outside the range of the Ford cup No. 4, 20 to 100 s, so no viscosity is given; use one that fits, such as the Zahn cup No. 2 (zahn-2, 20 to 80 s)');
     expect(() => viscosityInRange_m2_s(ford4, 3)).toThrow('use a cup with a smaller hole');
     expect(() => viscosityInRange_m2_s(ford4, 150)).toThrow('Ford cup No. 5');
     expect(() => viscosityInRange_m2_s(ford4, NaN)).toThrow();
@@ -53,7 +57,7 @@ describe('cupTime', () => {
     expect(cold.low_s!).toBeLessThan(cold.time.seconds!);
     expect(cold.high_s!).toBeGreaterThan(cold.time.seconds!);
     const warm = cupTimeAt(ford4, 3.85e-6 * (21 - 4.49), 288.15, 303.15, exactly(2000));
-    expect([warm.time.seconds, warm.time.fitting?.id]).toEqual([null, 'ford-2']);
+    expect([warm.time.seconds, warm.time.fitting?.id]).toEqual([null, 'zahn-2']);
   });
 });
 
