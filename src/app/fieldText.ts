@@ -80,9 +80,7 @@ export function dropDraft(id: string): void {
   if (dropped !== undefined) state.drafts.value = rest;
 }
 
-/** The unit-suffixed key that a path ends in; for a list's item, the list's key. */
+/** The unit-suffixed key that a path ends in; for an item of a list, or of a list in a list, the list's key. */
 function keyOf(path: JobPath): string {
-  const last = path.at(-1);
-  const isIndex = typeof last === 'number' || (last !== undefined && /^\d+$/.test(last));
-  return String(isIndex ? path.at(-2) : last);
+  return String(path.findLast((key) => typeof key !== 'number' && !/^\d+$/.test(key)));
 }

@@ -6,6 +6,7 @@ import { state } from '../../app/state.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { NumberField } from '../fields/NumberField.tsx';
 import { TextField } from '../fields/TextField.tsx';
+import { HingeFields } from './HingeFields.tsx';
 import { ShapeEditor } from './ShapeEditor.tsx';
 
 const ATTITUDES = [
@@ -73,6 +74,7 @@ export function PartForm(): JSX.Element {
         choose={(next) => changeJob('Backing', withValueAt(state.job.peek(), [...path, 'backing'], next))}
         hint="Drying cools the film; what lies under it lends it heat, cloth the least."
       />
+      <HingeFields />
       <details class="more">
         <summary>Grid and chance</summary>
         <NumberField path={['cell_mm']} label="Grid cell" hint="Finer shows more and takes longer; 2 mm suits most parts." />

@@ -14,6 +14,7 @@ describe('limitsAt', () => {
     [['coats', 0, 'plan', 'lead_mm'], 0, 1000],
     [['coats', 0, 'target', 'min_percent'], 1, 100],
     [['part', 'panels', 0, 'holes', 0, 'circle_mm', 2], 1, 1e5],
+    [['part', 'panels', 0, 'hinge_mm', 1, 0], -1e5, 1e5],
     [['part', 'panels', 0, 'attitude', 'tilt_deg'], 0, 180],
     [['cell_mm'], 1, 10],
     [['air', 'temperature_C'], -20, 60],
