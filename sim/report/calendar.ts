@@ -4,7 +4,8 @@ import type { DayPlan } from '../scheme/dayPlan.ts';
 import type { LaidChain, LaidTask } from '../scheme/timeline.ts';
 import { actsOf, ACT_CAUTIONS } from './actCautions.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
-import { dayAndClock, holdWords, OVERNIGHT_NOTE, spanWords, waitRuleWords } from './dayPlanWords.ts';
+import { spanWords } from './clockWords.ts';
+import { dayAndClock, holdWords, OVERNIGHT_NOTE, waitRuleWords } from './dayPlanWords.ts';
 import { quotedName, unusualLettersOut, type CalendarOptions } from './calendarText.ts';
 
 /** Reminder before a step, and before the end of a wait, s. Assumed: time to warm, mix and strain. */

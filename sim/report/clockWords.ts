@@ -21,3 +21,11 @@ export function whenWords(minutes: number, from: number): string {
   const [weekday = '', day = '', month = ''] = dayWords(minutes).split(' ');
   return `${weekday.slice(0, 3)} ${day} ${month.slice(0, 3)} ${clock}`;
 }
+
+/** A span of minutes: `25 min`, `3 h`, `2 h 40 min`, `51 h`. */
+export function spanWords(minutes: number): string {
+  const whole = Math.round(minutes);
+  if (whole < 60) return `${whole} min`;
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
+  return rest === 0 || hours >= 24 ? `${Math.round(whole / 60)} h` : `${hours} h ${rest} min`;
+}

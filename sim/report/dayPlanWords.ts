@@ -3,13 +3,14 @@ import type { DayFinding } from '../scheme/dayFindings.ts';
 import type { DayPlan } from '../scheme/dayPlan.ts';
 import type { Hold } from '../scheme/firstStart.ts';
 import type { LaidChain, LaidTask } from '../scheme/timeline.ts';
-import { clockWords, dayWords, whenWords } from './clockWords.ts';
+import { clockWords, dayWords, spanWords, whenWords } from './clockWords.ts';
 import { roundedText, shownTemperature, type UnitSystem } from './units.ts';
 import { capitalised, listed } from './words.ts';
 
 /** How the days come about, and what they leave out. */
 export const DAYS_NOTE =
   'One crew, one step at a time; each step begins on a full five minutes, ends within working hours, and a coat begins only where the air allows it from its first stroke to its last. ' +
+  'Tapes, patches and rings are set in wet dope and are held to the same air, with the mix of the coat before them; sanding, masks and pulling them go in any air. A step’s time is rounded up to the full minute, so the hours at work here are a few minutes more than on the sheet Amounts. ' +
   'Waits run day and night: each is over when the drying, hour by hour, comes to what is stated for 70 °F (21.1 °C) by the rule of 10 °F (FAA AC 43.13-1B 2-21; doubling and halving is our reading of "by 100 percent"), ' +
   'and to what the model asks for, scaled by the first evaporation of the mix in that hour’s air; the later of the two counts. A latest start is moved by the same rule as its wait. ' +
   'The model knows no film beneath, no draught and no sun, and its touch is not your thumbnail: try the film before you go on.';
@@ -28,14 +29,6 @@ const AIR_NOTES: Readonly<Record<DayPlan['air'], string>> = {
 /** A time with its day, for a sentence: `Thursday 7 May at 15:40`. */
 export function dayAndClock(minute: number): string {
   return `${dayWords(minute).split(' ').slice(0, 3).join(' ')} at ${clockWords(minute)}`;
-}
-
-/** A span of minutes: `25 min`, `3 h`, `2 h 40 min`, `51 h`. */
-export function spanWords(minutes: number): string {
-  const whole = Math.round(minutes);
-  if (whole < 60) return `${whole} min`;
-  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
-  return rest === 0 || hours >= 24 ? `${Math.round(whole / 60)} h` : `${hours} h ${rest} min`;
 }
 
 /** The days in one sentence: when all is ready, and what it takes. */

@@ -1,8 +1,8 @@
 import type { DayPlan } from '../scheme/dayPlan.ts';
 import type { LaidChain, LaidTask } from '../scheme/timeline.ts';
-import { clockWords, dayWords, whenWords } from './clockWords.ts';
+import { clockWords, dayWords, spanWords, whenWords } from './clockWords.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
-import { chainWords, DAYS_NOTE, daysAirNote, findingWords, holdWords, OVERNIGHT_NOTE, readySentence, shiftSentence, spanWords, unplacedWords, waitEnd, waitRuleWords } from './dayPlanWords.ts';
+import { chainWords, DAYS_NOTE, daysAirNote, findingWords, holdWords, OVERNIGHT_NOTE, readySentence, shiftSentence, unplacedWords, waitEnd, waitRuleWords } from './dayPlanWords.ts';
 import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
 import type { UnitSystem } from './units.ts';

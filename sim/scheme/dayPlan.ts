@@ -9,7 +9,7 @@ import type { WorkingHours } from './workingHours.ts';
  */
 export type DaysAir = 'typed' | 'repeated' | 'held' | 'steady';
 
-/** One hour of the shop for one scheme: whether its next coat could go on. */
+/** One hour of the shop for one scheme: whether its next coat, or tape set in wet dope, could go on. */
 export interface DayHour {
   /** Its beginning, minutes of the wall clock. */
   readonly minute: number;

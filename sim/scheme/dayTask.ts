@@ -1,4 +1,4 @@
-import type { PlannedScheme, PlannedStep } from './planned.ts';
+import type { PlannedCoat, PlannedScheme, PlannedStep } from './planned.ts';
 
 /** One step of a scheme as a task of the days: what is worked without a break, and what has to be waited for after it. */
 export interface DayTask {
@@ -7,6 +7,11 @@ export interface DayTask {
   readonly planned: PlannedStep;
   readonly schemeId: string;
   readonly isCoat: boolean;
+  /**
+   * The coat whose wet mix meets the air while the step is worked: its own; for tapes, patches and rings, which are set in wet dope,
+   * that of the coat before them, or after them where none is before. Null for dry work, which no air stops.
+   */
+  readonly wet: PlannedCoat | null;
   /** Time at work, whole minutes. */
   readonly work_min: number;
   /** Least wait after it as stated for 70 °F, min. */
@@ -37,17 +42,25 @@ export function dayChain({ scheme, steps }: PlannedScheme): DayChain {
     schemeId: scheme.id,
     schemeName: scheme.name,
     panels: scheme.panels,
-    tasks: steps.map((step, k) => dayTask(scheme.id, step, steps[k + 1])),
+    tasks: steps.map((step, k) => dayTask(scheme.id, step, wetOf(steps, k), steps[k + 1])),
   };
 }
 
-function dayTask(schemeId: string, step: PlannedStep, next: PlannedStep | undefined): DayTask {
+function wetOf(steps: readonly PlannedStep[], k: number): PlannedCoat | null {
+  const step = steps[k];
+  if (step?.spec.kind !== 'fix') return step?.coat ?? null;
+  const coatOf = ({ coat }: PlannedStep): boolean => coat !== null;
+  return (steps.slice(0, k).findLast(coatOf) ?? steps.slice(k + 1).find(coatOf))?.coat ?? null;
+}
+
+function dayTask(schemeId: string, step: PlannedStep, wet: PlannedCoat | null, next: PlannedStep | undefined): DayTask {
   const model_s = next?.spec.kind === 'unmask' ? step.coat?.touchDry_s : step.coat?.recoat_s;
   return {
     id: `${schemeId}/${step.spec.id}`,
     planned: step,
     schemeId,
     isCoat: step.coat !== null,
+    wet,
     // A time at work comes from films and areas, whose last digits are not meant: a billionth above a minute is that minute.
     work_min: Math.ceil(step.work_s / SECONDS_PER_MINUTE - 1e-9),
     wait_min: step.wait_s / SECONDS_PER_MINUTE,

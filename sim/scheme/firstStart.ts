@@ -7,7 +7,7 @@ export type MayBegin = (task: DayTask, minute: number) => true | string;
 /** What fixes a start beside the tasks that stand already. */
 export interface StartRules {
   readonly working: WorkingHours;
-  /** The air's word on a coat. Asked of coats only. */
+  /** The air's word on wet work. Asked of tasks that lay wet dope only. */
   readonly mayBegin: MayBegin;
 }
 
@@ -22,7 +22,7 @@ export interface Hold {
 
 /**
  * The first time, from `from` on and not after `horizon`, at which a task may begin and be ended: in working hours, with the crew
- * free and, for a coat, in air that allows it. @returns null where there is none, with what held it.
+ * free and, for wet work, in air that allows it. @returns null where there is none, with what held it.
  * @param busy when the crew is at work already, in order of time, without overlap.
  */
 export function firstStart(task: DayTask, from: number, horizon: number, busy: readonly (readonly [number, number])[], rules: StartRules): { readonly start: number | null; readonly holds: readonly Hold[] } {
@@ -43,7 +43,7 @@ export function firstStart(task: DayTask, from: number, horizon: number, busy: r
       at = onClock(Math.max(taken, at + 1));
       continue;
     }
-    const word = task.isCoat ? rules.mayBegin(task, at) : true;
+    const word = task.wet !== null ? rules.mayBegin(task, at) : true;
     if (word === true) return { start: at, holds };
     hold('air', at, word);
     at += START_STEP_min;

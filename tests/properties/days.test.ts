@@ -7,7 +7,7 @@ import { layTimeline, type TimelineSetting } from '../../sim/scheme/timeline.ts'
 import { chainsOf, MONDAY_8, plainSetting } from '../helpers/daySchemes.ts';
 
 const step = fc.record({
-  kind: fc.constantFrom('spray' as const, 'brush' as const, 'sand' as const),
+  kind: fc.constantFrom('spray' as const, 'brush' as const, 'fix' as const, 'sand' as const),
   work_min: fc.integer({ min: 0, max: 300 }),
   wait_h: fc.integer({ min: 0, max: 30 }),
   recoat_min: fc.option(fc.integer({ min: 0, max: 900 })),
@@ -45,7 +45,7 @@ describe('the days', () => {
           const inDay = start % MINUTES_PER_DAY;
           expect(inDay).toBeGreaterThanOrEqual(rules.working.from_min);
           if (task.work_min <= rules.working.to_min - rules.working.from_min - 5) expect(inDay + (end - start)).toBeLessThanOrEqual(rules.working.to_min);
-          if (task.isCoat) expect(rules.mayBegin(task, start)).toBe(true);
+          if (task.wet !== null) expect(rules.mayBegin(task, start)).toBe(true);
         });
         // Nothing is lost.
         expect(laid.length + unplaced.length).toBe(steps[timeline.chains.findIndex((each) => each.laid === laid)]!.length);

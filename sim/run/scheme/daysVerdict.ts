@@ -8,31 +8,31 @@ import type { DayChain, DayTask } from '../../scheme/dayTask.ts';
 import type { MayBegin } from '../../scheme/firstStart.ts';
 import type { PlanAir } from './daysAir.ts';
 
-/** What the air says of a coat at a time. */
+/** What the air says of a coat, or of dope that tapes are set in, at a time. */
 export type AirWord = Pick<DayHour, 'verdict' | 'words'>;
 
 /** The air is looked at so often, min: hourly readings say no more. */
 const LOOK_min = 30;
 
 /**
- * Asks the air of the days about the coats of a plan: the published windows taken together, and the fresh film against the dew
- * point (`climateVerdict`). The part's own temperature is not known ahead. Answers are kept, since many orders of the steps ask again.
+ * Asks the air of the days about the wet work of a plan, coats and the dope that tapes, patches and rings are set in: the published
+ * windows taken together, and the fresh film against the dew point (`climateVerdict`). Dry work goes in any air. The part's own temperature is not known ahead. Answers are kept, since many orders of the steps ask again.
  */
 export function daysVerdict(job: Job, air: PlanAir): (task: DayTask, minute: number) => AirWord {
   const known = new Map<string, AirWord>();
   return (task, minute) => {
-    const { coat } = task.planned;
-    if (coat === null) return { verdict: 'go', words: '' };
+    const { wet } = task;
+    if (wet === null) return { verdict: 'go', words: '' };
     const faces = facesOf(job, task.schemeId);
     const at = Math.floor(minute / LOOK_min) * LOOK_min;
-    const key = `${coat.mixId ?? `coat:${coat.coatId ?? ''}`}/${faces}/${air.known(at)}`;
-    const word = known.get(key) ?? wordOf(climateVerdict(filmIn(air.at(at), { mix: coat.mix, faces, ceiling_K: job.air.ceiling_C + CELSIUS_0_K }), null));
+    const key = `${wet.mixId ?? `coat:${wet.coatId ?? ''}`}/${faces}/${air.known(at)}`;
+    const word = known.get(key) ?? wordOf(climateVerdict(filmIn(air.at(at), { mix: wet.mix, faces, ceiling_K: job.air.ceiling_C + CELSIUS_0_K }), null));
     known.set(key, word);
     return word;
   };
 }
 
-/** A coat may begin where the air allows it from its begin to its end. Answers are kept. */
+/** Wet work may begin where the air allows it from its begin to its end. Answers are kept. */
 export function mayBeginBy(wordAt: (task: DayTask, minute: number) => AirWord): MayBegin {
   const known = new Map<DayTask, Map<number, true | string>>();
   return (task, minute) => {
@@ -52,16 +52,16 @@ function throughout(task: DayTask, minute: number, wordAt: (task: DayTask, minut
   return true;
 }
 
-/** Faces of the cloth or panel that the first panel of a scheme shows to the air. */
+/** Faces that a scheme's panels show to the air: of the one whose wet film is chilled most, one with a single face where there is any, as it takes less heat from the air. */
 export function facesOf(job: Job, schemeId: string): 1 | 2 {
-  const panelId = job.schemes?.find(({ id }) => id === schemeId)?.panels[0];
-  const panel = job.part.panels.find(({ id }) => id === panelId);
-  return panel === undefined ? 2 : backingById(panel.backing).faces;
+  const panelIds = job.schemes?.find(({ id }) => id === schemeId)?.panels ?? [];
+  const panels = job.part.panels.filter(({ id }) => panelIds.includes(id));
+  return panels.some(({ backing }) => backingById(backing).faces === 1) ? 1 : 2;
 }
 
-/** The first coat of a chain that has not begun at a time; null where none is left. */
-export function nextCoat({ tasks }: DayChain, starts: ReadonlyMap<string, number>, minute: number): DayTask | null {
-  return tasks.find((task) => task.isCoat && (starts.get(task.id) ?? Infinity) >= minute) ?? null;
+/** The first wet work of a chain that has not begun at a time; null where none is left. */
+export function nextWet({ tasks }: DayChain, starts: ReadonlyMap<string, number>, minute: number): DayTask | null {
+  return tasks.find((task) => task.wet !== null && (starts.get(task.id) ?? Infinity) >= minute) ?? null;
 }
 
 function wordOf({ verdict, reasons }: { readonly verdict: AirWord['verdict']; readonly reasons: readonly ClimateReason[] }): AirWord {

@@ -11,7 +11,7 @@ import type { PlannedScheme } from '../../scheme/planned.ts';
 import { layTimeline, MOST_DAYS, type Timeline, type TimelineSetting } from '../../scheme/timeline.ts';
 import { dayOf, fitsHours, type WorkingHours } from '../../scheme/workingHours.ts';
 import { planAir, type PlanAir } from './daysAir.ts';
-import { daysVerdict, facesOf, mayBeginBy, nextCoat, type AirWord } from './daysVerdict.ts';
+import { daysVerdict, facesOf, mayBeginBy, nextWet, type AirWord } from './daysVerdict.ts';
 
 /** Working hours where the job states none. Assumed: the schema's own usual ones. */
 const USUAL_HOURS: WorkingHours = { from_min: 8 * 60, to_min: 18 * 60, weekends: true };
@@ -29,8 +29,8 @@ export interface DaysGround {
 }
 
 /**
- * Lays schemes of a job through its days as planned: waits by the hourly air, coats only in working hours and in air that allows
- * them, the steps of one scheme in the waits of another (`layTimeline`).
+ * Lays schemes of a job through its days as planned: waits by the hourly air, all work in working hours, coats and tapes set in dope only in air
+ * that allows them, the steps of one scheme in the waits of another (`layTimeline`).
  * @param plans the job's schemes worked out; those that share the crew.
  * @param start local time such as `2026-05-04T08:00`, in place of the job's.
  * @throws CrosscoatError `not-found` where no start is known, `time` for one that is none; what `planAir` throws.
@@ -122,12 +122,12 @@ function modelPaces(job: Job, plans: readonly PlannedScheme[], air: PlanAir, nod
   };
 }
 
-/** Working hours of a chain until its last coat has begun, each with the air's word on the coat that is next. */
+/** Working hours of a chain until its last wet work has begun, each with the air's word on what is next of it. */
 function hoursOf(chain: DayChain, starts: ReadonlyMap<string, number>, { base, setting, wordAt }: DaysGround): DayHour[] {
   const hours: DayHour[] = [];
   const until = Math.max(base.start, ...starts.values());
   for (let minute = Math.floor(base.start / HOUR_min) * HOUR_min; minute <= until; minute += HOUR_min) {
-    const task = fitsHours(setting.working, minute, HOUR_min) ? nextCoat(chain, starts, minute) : null;
+    const task = fitsHours(setting.working, minute, HOUR_min) ? nextWet(chain, starts, minute) : null;
     if (task !== null) hours.push({ minute, ...wordAt(task, minute) });
   }
   return hours;

@@ -1,31 +1,39 @@
 import type { JSX } from 'preact';
 import { chainWords, dayOf, dayWords, MINUTES_PER_DAY, readySentence, type DayHour, type DayPlan, type LaidChain } from '../../../../sim/index.ts';
+import { useWidth } from '../../../charts/useWidth.ts';
 
-/** Width of an hour: a step of 20 minutes can still be seen, and a working day shows its words. */
-const PX_PER_HOUR = 14;
+/** Least width of an hour: a step of 20 minutes can still be seen, and a working day shows its words. Few days take all the width. */
+const LEAST_PX_PER_HOUR = 14;
+const USUAL_px = 960;
+const HOURS_PER_DAY = 24;
 const HEAD = 30;
 const ROW = 132;
 const BAR_TOP = 68;
 const BAR = 28;
 
-/** The days as a bar for each scheme: solid blocks are work, hatched ones waits; the line below says whether its next coat could go on. */
+/** The days as a bar for each scheme: solid blocks are work, hatched ones waits; the line below says whether its next coat, or tape set in wet dope, could go on. */
 export function DaysBar({ plan }: { readonly plan: DayPlan }): JSX.Element {
   const { timeline } = plan;
   const from = dayOf(timeline.start);
   const days = Math.max(1, Math.ceil((timeline.ready - from) / MINUTES_PER_DAY));
-  const x = (minute: number): number => ((minute - from) / 60) * PX_PER_HOUR;
+  const { box, width_px } = useWidth(USUAL_px);
+  const hour_px = Math.max(LEAST_PX_PER_HOUR, width_px / (days * HOURS_PER_DAY));
+  const x = (minute: number): number => ((minute - from) / 60) * hour_px;
   const width = x(from + days * MINUTES_PER_DAY);
   const height = HEAD + ROW * timeline.chains.length;
   return (
-    <div class="scroll-box scheme-days-bar" tabIndex={0} role="region" aria-label="Time bar of the days">
-      <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={readySentence(plan)}>
-        <defs>
-          <pattern id="days-wait" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0 V7" class="days-hatch" /></pattern>
-        </defs>
-        {Array.from({ length: days }, (_, day) => <Day key={day} midnight={from + day * MINUTES_PER_DAY} plan={plan} x={x} height={height} />)}
-        {timeline.chains.map((chain, i) => <Chain key={chain.chain.schemeId} chain={chain} hours={plan.hours[i] ?? []} top={HEAD + ROW * i} x={x} />)}
-      </svg>
-    </div>
+    <>
+      {width > width_px ? <p>Scroll sideways to the last day, {dayWords(from + (days - 1) * MINUTES_PER_DAY)}.</p> : null}
+      <div ref={box} class="scroll-box scheme-days-bar" tabIndex={0} role="region" aria-label="Time bar of the days">
+        <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={readySentence(plan)}>
+          <defs>
+            <pattern id="days-wait" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0 V7" class="days-hatch" /></pattern>
+          </defs>
+          {Array.from({ length: days }, (_, day) => <Day key={day} midnight={from + day * MINUTES_PER_DAY} plan={plan} x={x} height={height} />)}
+          {timeline.chains.map((chain, i) => <Chain key={chain.chain.schemeId} chain={chain} hours={plan.hours[i] ?? []} top={HEAD + ROW * i} x={x} />)}
+        </svg>
+      </div>
+    </>
   );
 }
 

@@ -42,7 +42,7 @@ function Laid({ plan }: { readonly plan: DayPlan }): JSX.Element {
       </div>
       <Doubts plan={plan} />
       <figure>
-        <figcaption>Numbered blocks: work, by the numbers of the tables below. Hatched: a wait. Shaded: out of working hours. The line under a bar: whether that scheme’s next coat could go on in that hour (go a thin line, care dashed, wait thick).</figcaption>
+        <figcaption>Numbered blocks: work, by the numbers of the tables below. Hatched: a wait. Grey: out of working hours. The line under a bar: whether that scheme’s next coat, or tape set in wet dope, could go on in that hour (go a thin line, care dashed, wait thick).</figcaption>
         <DaysBar plan={plan} />
       </figure>
       <CountDown plan={plan} />
