@@ -31,6 +31,8 @@ export interface VapourCourse {
   /** Step whose end has the most of each; 0-based. */
   readonly worstLel: number;
   readonly worstLimit: number;
+  /** Name of the solvent that takes up most of the exposure limits at `worstLimit`; null where none has a limit. */
+  readonly mostLimited: string | null;
   /** Time at whose ends the air is over the exposure limits, and over a quarter of the explosive one, s. */
   readonly overLimit_s: number;
   readonly overQuarter_s: number;
@@ -75,6 +77,7 @@ export function vapourCourse(sources: readonly VapourSource[], step_s: number, r
       if (exposure.length > 0) timesLimit[step] = (timesLimit[step] as number) + (airFraction[step] as number) / lowest(exposure);
     }
   }
+  const worstLimit = worst(timesLimit);
   return {
     step_s,
     steps,
@@ -82,7 +85,8 @@ export function vapourCourse(sources: readonly VapourSource[], step_s: number, r
     lelFraction,
     timesLimit,
     worstLel: worst(lelFraction),
-    worstLimit: worst(timesLimit),
+    worstLimit,
+    mostLimited: mostLimited(solvents, worstLimit),
     overLimit_s: step_s * timesLimit.filter((times) => times > 1).length,
     overQuarter_s: step_s * lelFraction.filter((share) => share > QUARTER).length,
     lowAfter_s: lowAfter(lelFraction, timesLimit, step_s, quiet_s),
@@ -123,6 +127,14 @@ function worst(values: Float64Array): number {
   let at = 0;
   for (let step = 1; step < values.length; step++) if ((values[step] as number) > (values[at] as number)) at = step;
   return at;
+}
+
+function mostLimited(solvents: readonly SolventCourse[], step: number): string | null {
+  const [most] = solvents
+    .map(({ solvent, airFraction }) => ({ name: solvent.name, fraction: airFraction[step] ?? 0, limits: exposureLimits(solvent) }))
+    .filter(({ fraction, limits }) => limits.length > 0 && fraction > 0)
+    .sort((a, b) => b.fraction / lowest(b.limits) - a.fraction / lowest(a.limits));
+  return most?.name ?? null;
 }
 
 function lowAfter(lelFraction: Float64Array, timesLimit: Float64Array, step_s: number, quiet_s: number): number | null {

@@ -5,7 +5,7 @@ import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
 import { roundedText, shown, shownPercent, shownTemperature, type UnitSystem } from './units.ts';
 import {
-  about, aboutPercent, aboutShown, courseSentences, faceSentence, fanSentence, limitSentences, shutSentence, solventRows, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS,
+  about, aboutPercent, aboutShown, courseSentences, faceSentence, fanSentence, limitSentences, SHIPYARD_RULE, shutSentence, solventRows, solventSentence, VAPOUR_ASSUMPTIONS, VAPOUR_CAUTIONS,
   VAPOUR_DECIDES, VAPOUR_STATEMENT, vapourSentence,
 } from './vapourWords.ts';
 
@@ -29,7 +29,7 @@ export function spillText(answer: SpillAnswer, system: UnitSystem): string {
     '',
     ...bulleted('Air that all of it asks for', [
       `to a quarter of the lower explosive limit: ${aboutShown(quarter_m3, 'room', system)}${rule_m3 === null ? '' : `; with the fire rule's own table values ${aboutShown(rule_m3, 'room', system)}`}`,
-      `to a tenth of it, the shipyard rule: ${aboutShown(tenth_m3, 'room', system)}`,
+      `to a tenth of it (${SHIPYARD_RULE}): ${aboutShown(tenth_m3, 'room', system)}`,
       `to the exposure limits, mixing factor ${roundedText(spill.mixing)}: ${aboutShown(exposure_m3, 'room', system)}`,
     ]),
     '',
@@ -54,7 +54,7 @@ export function coatVapourText(reported: ReportedVapour, system: UnitSystem): st
     '',
     ...bulleted(`Outside air asked for, were minute ${needed.busiest + 1} to go on`, [
       `to a quarter of the lower explosive limit: ${aboutShown(needed.quarter_m3_s, 'air-flow', system)}`,
-      `to a tenth of it, the shipyard rule: ${aboutShown(needed.tenth_m3_s, 'air-flow', system)}`,
+      `to a tenth of it (${SHIPYARD_RULE}): ${aboutShown(needed.tenth_m3_s, 'air-flow', system)}`,
       `to the exposure limits, mixing factor ${roundedText(room.mixing)}: ${aboutShown(needed.exposure_m3_s, 'air-flow', system)}`,
     ]),
     '',
@@ -83,7 +83,7 @@ export function schemeVapourText(coats: readonly ReportedVapour[], system: UnitS
     ...wrapped(`${shown(used_m3, 'volume', system)} of solvent in all goes into the air. Each coat by itself, the room clean at its start.`),
     ...(first === undefined ? [] : wrapped(fanSentence(first.room, first.warming_W_10K, system))),
     '',
-    ...textTable([['coat', 'solvent', 'most of LEL', 'times limits', 'minute', 'low after, min'], ...rows]),
+    ...textTable([['coat', 'solvent', 'most of LEL', 'times limits', 'worst at minute', 'min until below a tenth of both'], ...rows]),
     '',
     ...(first === undefined || first.face === null ? [] : [...wrapped(faceSentence(first.face, system)), '']),
     ...closing(),

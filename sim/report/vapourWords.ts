@@ -30,6 +30,9 @@ export const VAPOUR_CAUTIONS: readonly string[] = [
   'The film goes on letting off solvent for hours after the gun is put away: keep the fan on while it dries.',
 ];
 
+/** Who asks for a tenth of the lower explosive limit. */
+export const SHIPYARD_RULE = 'the shipyard rule, WAC 296-304-03009';
+
 /** Two figures: what an estimate is worth. */
 export function about(value: number): string {
   return Number.isFinite(value) ? roundedText(Number(value.toPrecision(2))) : '?';
@@ -48,28 +51,15 @@ export function aboutShown(value: number, quantity: Quantity, system: UnitSystem
 
 /** The worst of a coat in one sentence. */
 export function vapourSentence(course: VapourCourse): string {
-  const { worstLel, worstLimit, lelFraction, timesLimit } = course;
-  const most = mostOfLimit(course);
+  const { worstLel, worstLimit, lelFraction, timesLimit, mostLimited } = course;
   const share = lelFraction[worstLel] ?? 0;
   const times = timesLimit[worstLimit] ?? 0;
   const isLast = worstLel === course.steps - 1;
   const head = `At the worst, ${isLast ? `at the end of the ${shownTime(course.steps * course.step_s)} watched` : `minute ${worstLel + 1}`}, an estimated ${aboutPercent(share)} of the lower explosive limit`;
-  if (most === null) return `${head}; no exposure limit of these solvents is known here.`;
+  if (mostLimited === null) return `${head}; no exposure limit of these solvents is known here.`;
   const when = worstLimit === worstLel ? '' : `, minute ${worstLimit + 1}`;
-  const limits = `${about(times)} times the exposure ${course.solvents.length > 1 ? `limits together, ${most} the most of it` : `limit of ${most}`}${when}`;
+  const limits = `${about(times)} times the exposure ${course.solvents.length > 1 ? `limits together, ${mostLimited} the most of it` : `limit of ${mostLimited}`}${when}`;
   return `${head}, and ${limits}${share < 1 && times > 1 ? ': far from exploding is not fit to breathe.' : '.'}`;
-}
-
-/** The solvent that takes up most of the exposure limits when they are passed furthest. */
-function mostOfLimit({ solvents, worstLimit }: VapourCourse): string | null {
-  let found: string | null = null;
-  let most = 0;
-  for (const { solvent, airFraction } of solvents) {
-    const limits_ppm = [solvent.oshaPel_ppm?.value, solvent.acgihTlv_ppm?.value].filter((each) => each !== undefined);
-    const times = ((airFraction[worstLimit] ?? 0) * 1e6) / Math.min(...limits_ppm);
-    if (times > most) [found, most] = [solvent.name, times];
-  }
-  return found;
 }
 
 /** How long the air is over the limits, and when it is low again. */
@@ -97,7 +87,7 @@ export function solventSentence({ used_m3, parts, kind, minutes, step_s }: Solve
 export function shutSentence({ vapour_m3, lelFraction, timesLimit, airFraction, isOverSaturated }: RoomVapour, system: UnitSystem): string {
   const limits = timesLimit === null ? '; no exposure limit is known here' : `, and ${about(timesLimit)} times the exposure limits`;
   const held = isOverSaturated ? ' That is more than the air can hold at this temperature: some would stay liquid.' : '';
-  return `All of it turned to vapour and nothing let out: ${shown(vapour_m3, 'room', system)} of vapour, ${shownPercent(airFraction)} of the air, ${aboutPercent(lelFraction)} of the lower explosive limit${limits}.${held}`;
+  return `All of it turned to vapour and nothing let out: ${shown(vapour_m3, 'room', system)} of vapour, ${shownPercent(airFraction)} of the air, ${shownPercent(lelFraction)} of the lower explosive limit${limits}.${held}`;
 }
 
 /** Speed of the air through the booth's face. */
@@ -120,10 +110,10 @@ export function fanSentence({ volume_m3, fresh_m3_s, mixing }: RoomAir, warming_
   );
 }
 
-/** Published limits of a solvent, lowest first, the first marked as the one used. */
+/** Published limits of a solvent, lowest first, the first marked as the one used. A source that begins with the limit's name is not told it twice. */
 export function publishedLimitWords(limits: readonly PublishedLimit[], as: (fraction: number) => string): string {
   if (limits.length === 0) return 'none known here';
-  return limits.map(({ name, fraction, source }, k) => `${as(fraction)}${k === 0 && limits.length > 1 ? ' (used)' : ''}, ${name === 'lower explosive limit' ? '' : `${name}, `}${source}`).join('; ');
+  return limits.map(({ name, fraction, source }, k) => `${as(fraction)}${k === 0 && limits.length > 1 ? ' (used)' : ''}, ${name === 'lower explosive limit' || source.startsWith(name) ? '' : `${name}, `}${source}`).join('; ');
 }
 
 /** A share of the air as parts per million. */

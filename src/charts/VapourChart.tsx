@@ -37,7 +37,7 @@ export function VapourChart({ explosive, exposure, minutes, layEnd, label }: Vap
           <path class="chart-line" d={vapourPath(exposure, minutes, x, y)} />
           <path class="chart-line vapour-explosive" d={vapourPath(explosive, minutes, x, y)} />
           <text x={width_px - RIGHT} y={y(1) - 5} text-anchor="end">the limit</text>
-          <text x={width_px - RIGHT} y={y(0.25) + 17} text-anchor="end">a quarter of it</text>
+          <text x={width_px - RIGHT} y={y(0.25) + 17} text-anchor="end">a quarter of the explosive limit</text>
           {powers.map((power) => <text key={power} x={LEFT - 6} y={y(10 ** power) + 5} text-anchor="end">{powerWords(power)}</text>)}
           {minuteTicks(minutes).map((tick) => <text key={tick} x={x(tick)} y={BASE + 18} text-anchor="middle">{tick}</text>)}
           <text x={(LEFT + width_px) / 2} y={HEIGHT - 8} text-anchor="middle">minutes from the first stroke</text>

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { aboutShown, faceSentence, fanSentence, type ReportedVapour } from '../../../../sim/index.ts';
+import { aboutShown, faceSentence, fanSentence, SHIPYARD_RULE, type ReportedVapour } from '../../../../sim/index.ts';
 import { state } from '../../../app/state.ts';
 
 /** Outside air for the fire rule and for the lungs side by side, the booth's face, and what the fan does to the heat. */
@@ -13,7 +13,7 @@ export function AirNeeds({ reported }: { readonly reported: ReportedVapour }): J
       <p>Were the busiest minute, minute {needed.busiest + 1}, to go on and on, it would ask for:</p>
       <dl class="scheme-vapour-needs">
         <div><dt>25 % of the lower explosive limit (fire rule)</dt><dd>{flow(needed.quarter_m3_s)}</dd></div>
-        <div><dt>10 % of it (shipyard rule)</dt><dd>{flow(needed.tenth_m3_s)}</dd></div>
+        <div><dt>10 % of it ({SHIPYARD_RULE})</dt><dd>{flow(needed.tenth_m3_s)}</dd></div>
         <div><dt>The exposure limits, mixing factor {Number(room.mixing.toPrecision(3))}</dt><dd>{flow(needed.exposure_m3_s)}</dd></div>
         <div><dt>Your fan brings</dt><dd>{flow(room.fresh_m3_s)}</dd></div>
       </dl>
