@@ -284,7 +284,7 @@ export type { AddedWeight, PanelWeight, PublishedBand, StepWeight } from './sche
 export { COTTON_kg_m2 } from './scheme/addedWeight.ts';
 export { USUAL_AMOUNTS, type AmountOptions, type CoatAmount, type LiquidParts, type ProductAmount, type SchemeAmounts } from './scheme/amounts.ts';
 export type { AmountsAnswer, PanelBalance } from './scheme/amountsAnswer.ts';
-export { coverageOf, type CoverageAnswer, type CoverageReading } from './scheme/coverage.ts';
+export { coatCoverage, coverageOf, type CoverageAnswer, type CoverageReading } from './scheme/coverage.ts';
 export type { Labour } from './scheme/labour.ts';
 export { SUPPLY_PRODUCTS, type MissingForCost, type ProductPurchase, type Purchase, type TotalCost } from './scheme/purchase.ts';
 export { chooseTins, type TinChoice, type TinSize } from './scheme/tins.ts';
@@ -292,6 +292,8 @@ export { amountsCsv } from './report/amountsCsv.ts';
 export { amountsJson } from './report/amountsJson.ts';
 export { amountsText } from './report/amountsText.ts';
 export * from './report/amountsWords.ts';
+export { coverageSentence, coverageWorking } from './report/coverageWords.ts';
+export { tinLabel } from './report/tinLabel.ts';
 export { amountsOf, type AmountsOptions } from './run/scheme/amountsOf.ts';
 export { hingeBalances } from './run/scheme/hingeBalances.ts';
 
@@ -349,7 +351,7 @@ export type { Preset, PresetNeed, PresetOptions, PresetParts } from './scheme/pr
 export { presetById, presetParts, PRESETS, schemeFromPreset, wholeCoatCount, type FoundParts } from './scheme/presets.ts';
 export { NOT_CHECKED, COAT_DEFINITIONS, COAT_DEFINITIONS_SOURCE, FIELD_LIGHT_RULE, FIX_WORDS, LAYER_WORDS, LEAVING_OUT, stepDetails, STEP_KIND_WORDS, stepReason, waitWords } from './report/schemeWords.ts';
 export { schemeFindingWords, SEVERITY_WORDS, type FindingWords } from './report/schemeRuleWords.ts';
-export { dryWords, hidingSentences, ledgerRows, lightSentence, spreadWords, STRENGTH_NOTE, strengthSentences, totalSentences } from './report/schemeSections.ts';
+export { afterWords, dryWords, hidingSentences, ledgerRows, lightSentence, spreadWords, STRENGTH_NOTE, strengthSentences, totalSentences } from './report/schemeSections.ts';
 export type { ReportedScheme } from './report/reportedScheme.ts';
 export { presetJson, schemeJson } from './report/schemeJson.ts';
 export { presetText, schemeText } from './report/schemeText.ts';

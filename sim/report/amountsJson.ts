@@ -8,7 +8,8 @@ import { amountsLimits, BALANCE_REMINDER, BAND_DOUBT, missingText } from './amou
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import { RESULT_VERSION, warningJson } from './reportJson.ts';
-import { MOMENT_UNITS, shownUnit, type Quantity } from './units.ts';
+import { MOMENT_UNITS } from './momentWords.ts';
+import { shownUnit, type Quantity } from './units.ts';
 
 type JsonRecord = { readonly [key: string]: JsonValue };
 

@@ -1,9 +1,10 @@
 import type { AmountsAnswer } from '../scheme/amountsAnswer.ts';
 import {
   amountsLimits, BALANCE_REMINDER, balanceSentence, balanceWorking, bandSentence, buySentence, costSentence, costText, heaviestSentence, labourSentence,
-  liquidSentence, liquidText, spreadText, tinsText, weightSentence, weightText,
+  liquidSentence, liquidText, tinsText, weightSentence, weightText,
 } from './amountsWords.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
+import { spreadWords } from './schemeSections.ts';
 import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
 import { shown, shownLiquid, shownWeight, type UnitSystem } from './units.ts';
@@ -71,8 +72,8 @@ function weightTable({ weight }: AmountsAnswer, system: UnitSystem): string[] {
   const changing = weight.steps.filter(({ added_kg }) => added_kg.value !== 0);
   return textTable([
     ['dry weight by step', 'where it lies', 'on all panels'],
-    ...changing.map(({ name, where_kg_m2, added_kg }) => [name, spreadText(where_kg_m2, 'areal-weight', system), shownWeight(added_kg.value, system)]),
-    ['all', spreadText(weight.mean_kg_m2, 'areal-weight', system), weightText(weight.total_kg, system)],
+    ...changing.map(({ name, where_kg_m2, added_kg }) => [name, spreadWords(where_kg_m2, 'areal-weight', system), shownWeight(added_kg.value, system)]),
+    ['all', spreadWords(weight.mean_kg_m2, 'areal-weight', system), weightText(weight.total_kg, system)],
   ]);
 }
 

@@ -5,7 +5,10 @@ import type { Labour } from '../scheme/labour.ts';
 import type { Spread } from '../scheme/planned.ts';
 import type { MissingForCost, ProductPurchase, Purchase, TotalCost } from '../scheme/purchase.ts';
 import type { TinChoice } from '../scheme/tins.ts';
-import { shown, shownLiquid, shownMoment, shownNumber, shownPercent, shownTime, shownWeight, type Quantity, type UnitSystem } from './units.ts';
+import { shownMoment } from './momentWords.ts';
+import { spreadWords } from './schemeSections.ts';
+import { tinLabel } from './tinLabel.ts';
+import { liquidQuantity, shown, shownLiquid, shownNumber, shownPercent, shownTime, shownWeight, weightQuantity, type UnitSystem } from './units.ts';
 import { capitalised, listed } from './words.ts';
 
 /** Said wherever the weight of a moving surface is shown. */
@@ -20,26 +23,28 @@ export const WORK_WORDS: Readonly<Record<Labour['kinds'][number]['kind'], string
   brush: 'brushing', spray: 'spraying', fix: 'tapes, patches, rings', sand: 'sanding', mask: 'masking', unmask: 'pulling masks',
 };
 
-/** `290 g/m² (223 to 356)`; without the brackets where there is no spread. */
-export function spreadText({ value, low, high }: Spread, quantity: Quantity, system: UnitSystem): string {
-  const ends = [shownNumber(low, quantity, system), shownNumber(high, quantity, system)];
-  return ends[0] === ends[1] ? shown(value, quantity, system) : `${shown(value, quantity, system)} (${ends[0]} to ${ends[1]})`;
+/** A weight with its ends, all in the unit that fits it. */
+export function weightText(weight_kg: Spread, system: UnitSystem): string {
+  return spreadWords(weight_kg, weightQuantity(weight_kg.value, system), system);
 }
 
-/** A weight with its ends, each in the unit that fits it. */
-export function weightText({ value, low, high }: Spread, system: UnitSystem): string {
-  return low === high ? shownWeight(value, system) : `${shownWeight(value, system)} (${shownWeight(low, system)} to ${shownWeight(high, system)})`;
+/** A liquid with its ends, all in the unit that fits it. */
+export function liquidText(liquid_m3: Spread, system: UnitSystem): string {
+  return spreadWords(liquid_m3, liquidQuantity(liquid_m3.value, system), system);
 }
 
-/** A liquid with its ends, each in the unit that fits it. */
-export function liquidText({ value, low, high }: Spread, system: UnitSystem): string {
-  return low === high ? shownLiquid(value, system) : `${shownLiquid(value, system)} (${shownLiquid(low, system)} to ${shownLiquid(high, system)})`;
-}
-
-/** `2 × 1 L and 1 × 5 L`. */
+/** Tins by the labels that they are sold by: `2 × 1 L and 1 × 5 L`. */
 export function tinsText({ tins }: TinChoice, system: UnitSystem): string {
-  return tins.length === 0 ? 'none' : listed(tins.map(({ size_m3, count }) => `${count} × ${shownLiquid(size_m3, system)}`));
+  return tins.length === 0 ? 'none' : listed(tins.map(({ size_m3, count }) => `${count} × ${tinLabel(size_m3, system)}`));
 }
+
+/** How the tins of the list are chosen. */
+export const TINS_WORKING = [
+  'Volumes of finish, thinner and retarder follow from each coat’s mix: 1 part of finish to its thinner, volumes added up.',
+  'The same finish, colour, thinner or retarder is one product over all coats.',
+  'Where every size of a product has a price, the tins cost the least that holds the amount; else the least is left over.',
+  'Exact for the stated sizes; the high end takes all coats to come out high at once.',
+].join(' ');
 
 /** A sum of money: `24.50 EUR`; never a 0 in place of one that is not known. */
 export function costText(cost: number | null, currency: string | null): string {
@@ -84,7 +89,7 @@ export function missingText(missing: MissingForCost, system: UnitSystem): string
     case 'tins':
       return `the tins in which ${missing.product} is sold`;
     case 'price':
-      return `the price of ${missing.product}, ${listed(missing.sizes_m3.map((size_m3) => shownLiquid(size_m3, system)))}`;
+      return `the price of ${missing.product}, ${listed(missing.sizes_m3.map((size_m3) => tinLabel(size_m3, system)))}`;
     case 'one-currency':
       return `one currency for all prices; they are in ${missing.currencies.map((name) => (name === '' ? 'no stated one' : name)).join(' and ')}, and nothing is exchanged here`;
     case 'coat':
@@ -96,7 +101,7 @@ export function missingText(missing: MissingForCost, system: UnitSystem): string
 export function weightSentence(weight: AddedWeight, system: UnitSystem): string {
   const { total_kg, mean_kg_m2, area_m2, cloth_kg } = weight;
   const cloth = cloth_kg > 0 ? ` With the cloth, ${shownWeight(cloth_kg + total_kg.value, system)}.` : '';
-  const head = `The scheme adds ${weightText(total_kg, system)} dry, ${spreadText(mean_kg_m2, 'areal-weight', system)} over ${shown(area_m2, 'panel-area', system)} of all panels and sides, tapes and patches included.`;
+  const head = `The scheme adds ${weightText(total_kg, system)} dry, ${spreadWords(mean_kg_m2, 'areal-weight', system)} over ${shown(area_m2, 'panel-area', system)} of all panels and sides, tapes and patches included.`;
   return `${head}${cloth}`;
 }
 
@@ -113,15 +118,14 @@ export function bandSentence(weight: AddedWeight, band: PublishedBand, system: U
   const [low, high] = [weight.film_kg.low / weight.area_m2, weight.film_kg.high / weight.area_m2];
   const stands = film < band.low_kg_m2 ? `below${high > band.low_kg_m2 ? ', though its high end reaches into,' : ''}` : film > band.high_kg_m2 ? `above${low < band.high_kg_m2 ? ', though its low end reaches into,' : ''}` : 'within';
   const range = `${shownNumber(band.low_kg_m2, 'areal-weight', system)} to ${shown(band.high_kg_m2, 'areal-weight', system)}`;
-  return `The film alone, without tapes, is ${spreadText({ value: film, low, high }, 'areal-weight', system)}: ${stands} the ${range} that published weights come to for these ${band.coats} coats, each by the area that it covers (${band.source}). Doubt: ${BAND_DOUBT}.`;
+  return `The film alone, without tapes, is ${spreadWords({ value: film, low, high }, 'areal-weight', system)}: ${stands} the ${range} that published weights come to for these ${band.coats} coats, each by the area that it covers (${band.source}). Doubt: ${BAND_DOUBT}.`;
 }
 
 /** Where the added weight acts on a moving surface. */
 export function balanceSentence({ panel, balance }: PanelBalance, system: UnitSystem): string {
   const { weight_kg, arm_m, moment_kg_m, side } = balance;
   if (side === 'on the line') return `${panel.name}: the ${shownWeight(weight_kg.value, system)} added acts on the hinge line; it has no moment about it.`;
-  const ends = [shownMoment(Math.abs(moment_kg_m.low), system), shownMoment(Math.abs(moment_kg_m.high), system)];
-  return `${panel.name}: the ${shownWeight(weight_kg.value, system)} added acts ${shown(Math.abs(arm_m), 'length', system)} to the ${side} of the hinge line, seen from its first point to its second: ${shownMoment(Math.abs(moment_kg_m.value), system)}; from ${ends[0]} to ${ends[1]} as the weight is known.`;
+  return `${panel.name}: the ${shownWeight(weight_kg.value, system)} added acts ${shown(Math.abs(arm_m), 'length', system)} to the ${side} of the hinge line, seen from its first point to its second: ${shownMoment(moment_kg_m, system)}.`;
 }
 
 /** How the centre was found, and what is left out. */

@@ -3,7 +3,7 @@ import { NEWTONS_PER_METRE_PER_LB_IN } from '../base/force.ts';
 import type { PlannedCoat, PlannedStep, Spread } from '../scheme/planned.ts';
 import type { ReportedScheme, ReportedStrength } from './reportedScheme.ts';
 import { LAYER_WORDS } from './schemeWords.ts';
-import { shown, shownNumber, shownPercent, shownTime, shownUnit, type Quantity, type UnitSystem } from './units.ts';
+import { shown, shownNumber, shownRoughPercent, shownTime, shownUnit, shownWeight, type Quantity, type UnitSystem } from './units.ts';
 
 /** A number with its spread: `24 µm (17 to 31)`; without one where all are the same. */
 export function spreadWords({ value, low, high }: Spread, quantity: Quantity, system: UnitSystem): string {
@@ -13,7 +13,7 @@ export function spreadWords({ value, low, high }: Spread, quantity: Quantity, sy
 
 /** Head of the table of steps. */
 export function stepHead(system: UnitSystem): string[] {
-  return ['step', `dry ${shownUnit('film', system).name}`, `in all ${shownUnit('film', system).name}`, `added ${shownUnit('part-weight', system).name}`, 'dry to touch', 'for a coat', 'wait'];
+  return ['step', `its own dry ${shownUnit('film', system).name}`, 'after it: dry', 'added', 'dry to touch', 'for a coat', 'wait'];
 }
 
 /** One row a step: its own film, film and weight after it, drying in the job's air, the stated wait. */
@@ -21,12 +21,17 @@ export function stepRow({ spec, coat, after_m, added_kg }: PlannedStep, k: numbe
   return [
     `${k + 1}. ${spec.name}`,
     coat === null ? (spec.kind === 'sand' ? `-${shownNumber(spec.removes_um * 1e-6, 'film', system)}` : '') : shownNumber(coat.dry_m.value, 'film', system),
-    shownNumber(after_m.value, 'film', system),
-    shownNumber(added_kg.value, 'part-weight', system),
+    shown(after_m.value, 'film', system),
+    shownWeight(added_kg.value, system),
     coat === null ? '' : dryWords(coat.touchDry_s),
     coat === null ? '' : dryWords(coat.recoat_s),
     spec.wait_h === 0 ? '' : shownTime(spec.wait_h * 3600),
   ];
+}
+
+/** What lies on the part when a step is done, with all before it: `after it: 58 µm dry, 94 g added`. */
+export function afterWords({ after_m, added_kg }: Pick<PlannedStep, 'after_m' | 'added_kg'>, system: UnitSystem): string {
+  return `after it: ${shown(after_m.value, 'film', system)} dry, ${shownWeight(added_kg.value, system)} added`;
 }
 
 /** When a film is dry, or that it is not in the time watched. */
@@ -96,7 +101,7 @@ export function hidingSentences({ hiding }: ReportedScheme, system: UnitSystem):
 export function lightSentence({ light }: ReportedScheme, system: UnitSystem): string | null {
   if (light === null) return null;
   const paste = light.isPasteStated ? '' : ' Where the paste is not stated it is taken as the most allowed.';
-  return `${counted(light.coats, 'aluminium coat')}, ${shown(light.film_m, 'film', system)} dry, may let ${shownPercent(light.through.value)} of light through (${shownPercent(light.through.low)} to ${shownPercent(light.through.high)}: flakes differ).${paste}`;
+  return `${counted(light.coats, 'aluminium coat')}, ${shown(light.film_m, 'film', system)} dry, may let ${shownRoughPercent(light.through.value)} of light through (${shownRoughPercent(light.through.low)} to ${shownRoughPercent(light.through.high)}: flakes differ).${paste}`;
 }
 
 /** What a cloth must still bear, for the record. */

@@ -14,9 +14,7 @@ export interface ShownUnit {
 
 /** Avoirdupois, exact. */
 const KILOGRAMS_PER_OUNCE = 0.028349523125;
-const KILOGRAMS_PER_POUND = 16 * KILOGRAMS_PER_OUNCE;
-/** By definition, third General Conference on Weights and Measures, 1901. */
-const STANDARD_GRAVITY_m_s2 = 9.80665;
+export const KILOGRAMS_PER_POUND = 16 * KILOGRAMS_PER_OUNCE;
 
 const UNITS: Readonly<Record<UnitSystem, Readonly<Record<Quantity, ShownUnit>>>> = {
   metric: {
@@ -72,24 +70,25 @@ export function shown(value: number, quantity: Quantity, system: UnitSystem): st
   return `${shownNumber(value, quantity, system)} ${shownUnit(quantity, system).name}`;
 }
 
-/** A volume of liquid by its size: mL or US fluid ounces below a litre or a US quart, else L or US gallons. */
-export function shownLiquid(volume_m3: number, system: UnitSystem): string {
+/** The quantity whose unit fits a volume of liquid: mL or US fluid ounces below a litre or a US quart, else L or US gallons. */
+export function liquidQuantity(volume_m3: number, system: UnitSystem): Quantity {
   const isSmall = Math.abs(volume_m3) < (system === 'us' ? CUBIC_METRES_PER_US_GALLON / 4 : 1e-3) * (1 - 1e-9);
-  return shown(volume_m3, isSmall ? 'volume' : 'liquid', system);
+  return isSmall ? 'volume' : 'liquid';
 }
 
-/** A weight on a part: grams below a kilogram; pounds whatever its size, since an ounce may be a volume. */
+/** A volume of liquid in the unit that fits it. */
+export function shownLiquid(volume_m3: number, system: UnitSystem): string {
+  return shown(volume_m3, liquidQuantity(volume_m3, system), system);
+}
+
+/** The quantity whose unit fits a weight on a part: grams below a kilogram; pounds whatever its size, since an ounce may be a volume. */
+export function weightQuantity(weight_kg: number, system: UnitSystem): Quantity {
+  return system === 'metric' && Math.abs(weight_kg) < 1 ? 'weight' : 'part-weight';
+}
+
+/** A weight on a part in the unit that fits it. */
 export function shownWeight(weight_kg: number, system: UnitSystem): string {
-  return shown(weight_kg, system === 'metric' && Math.abs(weight_kg) < 1 ? 'weight' : 'part-weight', system);
-}
-
-/** A weight's moment in the three units that scales and manuals use. */
-export const MOMENT_UNITS = { g_mm: 1e-6, in_lb: METRES_PER_INCH * KILOGRAMS_PER_POUND, N_m: 1 / STANDARD_GRAVITY_m_s2 } as const;
-
-/** A moment of weight to three figures, the reader's unit first: `105000 g mm (9.08 in lb, 1.03 N m)`. */
-export function shownMoment(moment_kg_m: number, system: UnitSystem): string {
-  const in_ = (unit: keyof typeof MOMENT_UNITS): string => `${Number((moment_kg_m / MOMENT_UNITS[unit]).toPrecision(3))} ${unit.replace('_', ' ')}`;
-  return system === 'us' ? `${in_('in_lb')} (${in_('g_mm')}, ${in_('N_m')})` : `${in_('g_mm')} (${in_('in_lb')}, ${in_('N_m')})`;
+  return shown(weight_kg, weightQuantity(weight_kg, system), system);
 }
 
 /** A place on the panel: `x 410, y 620 mm`. */
@@ -104,6 +103,17 @@ export function shownPercent(fraction: number): string {
   if (percent > 0 && percent < 0.1) return '<0.1 %';
   if (percent < 100 && percent >= 99.5) return percent < 99.9 ? `${percent.toFixed(1)} %` : '>99.9 %';
   return `${roundedText(percent)} %`;
+}
+
+/** A share to two figures, for what is known no better: `3 %`, `34 %`. */
+export function shownRoughPercent(fraction: number): string {
+  // Near all of it two figures would say 100 %.
+  return shownPercent(fraction > 0.985 ? fraction : twoFigures(fraction));
+}
+
+/** A number to two figures. */
+export function twoFigures(value: number): number {
+  return Number(value.toPrecision(2));
 }
 
 /** What leaves the gun: `180 mL/min`. */

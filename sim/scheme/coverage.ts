@@ -1,4 +1,5 @@
 import { checkRange } from '../base/check.ts';
+import type { CoatAmount } from './amounts.ts';
 
 /** What was used and what is on the part. */
 export interface CoverageReading {
@@ -53,4 +54,12 @@ export function coverageOf(reading: CoverageReading): CoverageAnswer {
     lossless_m2_m3: dry_m > 0 ? volumeSolidsFraction / dry_m : Infinity,
     isPossible: landedFraction <= 1 + ROUNDING,
   };
+}
+
+/** The same for a planned coat: its mix and the area that it covers. @throws CrosscoatError as `coverageOf`. */
+export function coatCoverage({ step, coat: { mix } }: CoatAmount, used_m3: number, gained_kg: number): CoverageAnswer {
+  return coverageOf({
+    used_m3, gained_kg, area_m2: step.area_m2,
+    volumeSolidsFraction: mix.volumeSolidsFraction, solidsDensity_kg_m3: mix.finish.solidsDensity_kg_m3.value,
+  });
 }

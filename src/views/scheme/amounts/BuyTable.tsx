@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { costText, liquidText, shownLiquid, tinsText, type AmountsAnswer, type ProductPurchase } from '../../../../sim/index.ts';
+import { costText, liquidText, shownLiquid, tinLabel, TINS_WORKING, tinsText, type AmountsAnswer, type ProductPurchase } from '../../../../sim/index.ts';
 import { addSupply, addTin, leavePrice, priceText, removeTin, typeCurrency, typePrice } from '../../../app/scheme/supplyCommands.ts';
 import { state } from '../../../app/state.ts';
 import { NumberBox } from '../../fields/NumberBox.tsx';
@@ -33,7 +33,7 @@ export function BuyTable({ answer }: { readonly answer: AmountsAnswer }): JSX.El
       </details>
       <details>
         <summary>How tins are chosen</summary>
-        <p>Volumes of finish, thinner and retarder follow from each coat’s mix: 1 part of finish to its thinner, volumes added up. The same finish, colour, thinner or retarder is one product over all coats. Where every size of a product has a price, the tins cost the least that holds the amount; else the least is left over. Exact for the stated sizes; the high end takes all coats to come out high at once.</p>
+        <p>{TINS_WORKING}</p>
       </details>
     </>
   );
@@ -70,9 +70,9 @@ function Supply({ supply }: { readonly supply: number }): JSX.Element {
   return (
     <fieldset class="group">
       <legend>{name}</legend>
-      {stated?.tins.map((_, tin) => (
+      {stated?.tins.map(({ size_mL }, tin) => (
         <div key={tin} class="scheme-amounts-tin">
-          <NumberField path={['supplies', supply, 'tins', tin, 'size_mL']} label={`Tin ${tin + 1} holds`} />
+          <NumberField path={['supplies', supply, 'tins', tin, 'size_mL']} label={`Tin ${tin + 1} holds`} hint={`Sold as ${tinLabel(size_mL * 1e-6, state.units.value)}`} />
           <Price supply={supply} tin={tin} currency={stated.currency ?? ''} />
           <button type="button" aria-label={`Remove tin ${tin + 1} of ${name}`} onClick={() => removeTin(supply, tin)}>Remove</button>
         </div>

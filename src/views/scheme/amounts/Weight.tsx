@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { bandSentence, COTTON_kg_m2, heaviestSentence, shown, shownWeight, spreadText, weightSentence, weightText, type AmountsAnswer, type StepWeight } from '../../../../sim/index.ts';
+import { bandSentence, COTTON_kg_m2, heaviestSentence, shown, shownWeight, spreadWords, weightSentence, weightText, type AmountsAnswer, type StepWeight } from '../../../../sim/index.ts';
 import { lookAtScheme } from '../../../app/scheme/scheme.ts';
 import { state } from '../../../app/state.ts';
 import { TickField } from '../../fields/TickField.tsx';
@@ -25,11 +25,11 @@ export function Weight({ answer }: { readonly answer: AmountsAnswer }): JSX.Elem
                 <th scope="row">{step.name}</th>
                 <td>{shownWeight(step.added_kg.value, units)}</td>
                 <td class="scheme-amounts-bar"><Bar step={step} most_kg={most_kg} /></td>
-                <td>{spreadText(step.where_kg_m2, 'areal-weight', units)}</td>
+                <td>{spreadWords(step.where_kg_m2, 'areal-weight', units)}</td>
               </tr>
             ))}
           </tbody>
-          <tfoot><tr><th scope="row">All</th><td>{shownWeight(weight.total_kg.value, units)}</td><td /><td>{spreadText(weight.mean_kg_m2, 'areal-weight', units)}</td></tr></tfoot>
+          <tfoot><tr><th scope="row">All</th><td>{shownWeight(weight.total_kg.value, units)}</td><td /><td>{spreadWords(weight.mean_kg_m2, 'areal-weight', units)}</td></tr></tfoot>
         </table>
       </div>
       <Panels answer={answer} />

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { spreadWords, stepDetails, STEP_KIND_WORDS, waitWords, dryWords, shown, type StepSpec } from '../../../../sim/index.ts';
+import { afterWords, spreadWords, stepDetails, STEP_KIND_WORDS, waitWords, dryWords, type StepSpec } from '../../../../sim/index.ts';
 import { stepChoices } from '../../../app/scheme/schemeCommands.ts';
 import { shownScheme } from '../../../app/scheme/scheme.ts';
 import { addStep, chooseStep, chosenStep, moveStep } from '../../../app/scheme/stepCommands.ts';
@@ -50,7 +50,7 @@ function factsOf(step: StepSpec): string {
   const coat = planned?.coat ?? null;
   const facts = [STEP_KIND_WORDS[step.kind], ...stepDetails(step, units)];
   if (coat !== null) facts.push(`${spreadWords(coat.dry_m, 'film', units)} dry`, `dry to touch ${dryWords(coat.touchDry_s)}`, `ready for a coat ${dryWords(coat.recoat_s)}`);
-  if (planned !== null) facts.push(`then ${shown(planned.after_m.value, 'film', units)} and ${shown(planned.added_kg.value, 'part-weight', units)} in all`);
+  if (planned !== null) facts.push(afterWords(planned, units));
   return [...facts, `wait: ${waitWords(step)}`].join(' · ');
 }
 
