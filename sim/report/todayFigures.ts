@@ -1,3 +1,4 @@
+import type { TodaySprayed } from '../scheme/today.ts';
 import { roundedText, shown, type UnitSystem } from './units.ts';
 
 const OTHER: Readonly<Record<UnitSystem, UnitSystem>> = { metric: 'us', us: 'metric' };
@@ -15,6 +16,12 @@ export function bothArealWeights(weight_kg_m2: number, system: UnitSystem): stri
 /** Parts of finish to thinner: `1 : 0.33`. */
 export function ratioText(thinnerPerFinish: number): string {
   return `1 : ${Number(thinnerPerFinish.toFixed(2))}`;
+}
+
+/** At which thinning it is worked out, and whose: `at 1 : 0.33 as typed`. */
+export function sprayedAt({ from, thinnerRatio }: TodaySprayed): string {
+  const ratio = ratioText(thinnerRatio);
+  return from === 'typed' ? `at ${ratio} as typed` : from === 'recommended' ? `at the recommended ${ratio}` : `at an assumed ${ratio}`;
 }
 
 /** Kinematic viscosity; one unit for every reader. */

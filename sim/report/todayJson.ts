@@ -1,12 +1,12 @@
 import { CELSIUS_0_K } from '../base/units.ts';
 import type { CupTime } from '../mix/cupTime.ts';
-import type { TodayAnswer, TodayPart, TodayRatio, TodayWait } from '../scheme/today.ts';
+import type { TodayAnswer, TodayPart, TodayRatio, TodaySprayed, TodayWait } from '../scheme/today.ts';
 import { airCautions } from './airReport.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { reasonWords } from './climateWords.ts';
 import { jsonNumber, type JsonValue } from './jsonValue.ts';
 import { RESULT_VERSION, warningJson } from './reportJson.ts';
-import { TODAY_PARTS, todayLine } from './todayWords.ts';
+import { TODAY_CAUTION, TODAY_PARTS, todayLine } from './todayWords.ts';
 import { todayWorking } from './todayWorking.ts';
 import type { UnitSystem } from './units.ts';
 
@@ -41,21 +41,23 @@ const FIGURES: Readonly<Record<TodayPart, (answer: TodayAnswer, system: UnitSyst
     dewPoint_C: celsius(climate.answer.air.dewPoint_K),
     filmTemperature_C: celsius(climate.answer.film_K),
     blushMargin_C: jsonNumber(climate.answer.blushMargin_K),
-    surface_C: celsius(climate.surface_K),
+    surface_C: climate.surface_K === null ? null : celsius(climate.surface_K),
+    statement: TODAY_CAUTION,
     rules: climate.verdict.rules.map(({ rule, verdict, reasons }) => ({ id: rule.id, name: rule.name, verdict, counts: rule.counts, reasons: reasons.map((reason) => reasonWords(reason, system)) })),
   }),
-  thinning: ({ thinning, mix }) => ({
+  thinning: ({ thinning }) => ({
     cup: thinning.cup.id,
     read_s: thinning.read_s,
     refusal: thinning.refusal,
     viscosity_mm2_s: jsonNumber(thinning.viscosity_m2_s, MM2_S),
     seconds: orNull(thinning.now.seconds),
     otherCups: thinning.otherCups.map(cupJson),
-    thinnerPerFinish: jsonNumber(mix.thinnerRatio),
+    thinnerPerFinish: jsonNumber(thinning.thinnerRatio),
     spraying: { cup: thinning.sprayCup.id, thick: ratioJson(thinning.thick), thin: ratioJson(thinning.thin) },
     afternoon: { temperature_C: celsius(thinning.afternoon_K), seconds: orNull(thinning.afternoon.time.seconds), low_s: orNull(thinning.afternoon.low_s), high_s: orNull(thinning.afternoon.high_s), fittingCup: thinning.afternoon.time.fitting?.id ?? null },
   }),
-  film: ({ film }) => ({
+  film: ({ film, thinning }) => ({
+    thinning: sprayedJson(thinning.sprayed),
     coats: film.coats,
     coatWet_um: jsonNumber(film.coatWet_m, UM),
     coatDry_um: jsonNumber(film.coatDry_m, UM),
@@ -84,7 +86,8 @@ const FIGURES: Readonly<Record<TodayPart, (answer: TodayAnswer, system: UnitSyst
     earliest_min: minutes(next.earliest_s),
     nextCoatDissolvesIn: next.dissolves,
   }),
-  amounts: ({ amounts, question }) => ({
+  amounts: ({ amounts, question, thinning }) => ({
+    thinning: sprayedJson(thinning.sprayed),
     area_m2: jsonNumber(question.area_m2),
     coats: amounts.coats,
     landed_mL: jsonNumber(amounts.landed_m3, ML),
@@ -119,6 +122,10 @@ function cupJson({ cup, seconds }: CupTime): JsonValue {
 
 function ratioJson({ seconds, viscosity_m2_s, thinnerRatio }: TodayRatio): JsonValue {
   return { seconds, viscosity_mm2_s: jsonNumber(viscosity_m2_s, MM2_S), thinnerPerFinish: orNull(thinnerRatio) };
+}
+
+function sprayedJson({ from, thinnerRatio }: TodaySprayed): JsonValue {
+  return { thinnerPerFinish: jsonNumber(thinnerRatio), from };
 }
 
 function waitJson(wait: TodayWait | null): JsonValue {

@@ -1,10 +1,10 @@
 import type { TodayAnswer, TodayPart } from '../scheme/today.ts';
 import { ESTIMATE_STATEMENT } from './cautions.ts';
 import { airCautions } from './airReport.ts';
-import { ruleVerdictWords } from './climateWords.ts';
+import { ruleVerdictWords, surfaceSentence } from './climateWords.ts';
 import { bulleted, wrapped } from './textLines.ts';
 import { textTable } from './textTable.ts';
-import { climateHelp, COAT_WORDS, TODAY_PARTS, todayAmountRows, todayLine, todaySentences } from './todayWords.ts';
+import { climateHelp, COAT_WORDS, TODAY_CAUTION, TODAY_PARTS, todayAmountRows, todayLine, todaySentences } from './todayWords.ts';
 import { todayTaken } from './todayTaken.ts';
 import { todayWorking } from './todayWorking.ts';
 import type { UnitSystem } from './units.ts';
@@ -19,7 +19,7 @@ export interface TodayTextOptions {
 
 /** The front sheet as plain text: each question, its answer, what belongs to it; one newline at the end. */
 export function todayText(answer: TodayAnswer, system: UnitSystem, { working = false, stated }: TodayTextOptions): string {
-  const taken = todayTaken(answer.question, answer.mix, stated, system);
+  const taken = todayTaken(answer, stated, system);
   const lines = [
     ...TODAY_PARTS.flatMap(([part, question]) => [question.toUpperCase(), ...wrapped(todayLine(answer, part, system)), ...moreLines(answer, part, system), ...(working ? workingLines(answer, part, system) : []), '']),
     ...(taken.length === 0 ? [] : [...wrapped(`Taken as usual, not stated: ${taken.join('; ')}.`), '']),
@@ -39,7 +39,10 @@ function moreLines(answer: TodayAnswer, part: TodayPart, system: UnitSystem): st
 
 function climateLines({ climate }: TodayAnswer, system: UnitSystem): string[] {
   const found = climateHelp(climate, system);
+  const surface = surfaceSentence(climate.verdict, climate.answer, system);
   return [
+    ...wrapped(TODAY_CAUTION),
+    ...(surface === null ? [] : wrapped(surface)),
     ...climate.verdict.rules.flatMap((each) => wrapped(`${each.rule.name}: ${ruleVerdictWords(each, system)}`, '- ', '  ')),
     ...(found.length === 0 ? [] : bulleted('What would make it go', found)),
   ];

@@ -1,7 +1,7 @@
-import type { TodayAnswer, TodayPart } from '../scheme/today.ts';
-import { climateSentence } from './climateWords.ts';
+import type { TodayAnswer, TodayPart, TodayRatio } from '../scheme/today.ts';
+import { CLIMATE_STATEMENT, climateSentence } from './climateWords.ts';
 import { FAN_CAUTION, noRemedyWords, remedySentence } from './remedyWords.ts';
-import { bothArealWeights, bothFilms, drainSeconds, ratioText, shownKinematic } from './todayFigures.ts';
+import { bothArealWeights, bothFilms, drainSeconds, ratioText, shownKinematic, sprayedAt } from './todayFigures.ts';
 import { shown, shownLiquid, shownTemperature, shownTime, shownWeight, type UnitSystem } from './units.ts';
 
 /** The parts of the front sheet, as questions, in the order in which they are read. */
@@ -13,6 +13,9 @@ export const TODAY_PARTS: readonly (readonly [part: TodayPart, question: string]
   ['next', 'When may the next step begin?'],
   ['amounts', 'How much to mix and to buy, and what does it weigh?'],
 ];
+
+/** Said right under the verdict, wherever it stands. */
+export const TODAY_CAUTION = `${CLIMATE_STATEMENT} Fan on, respirator on, no flame or spark.`;
 
 /** What the disputed word means here. After FAA AC 43.13-1B, paragraph 2-20. */
 export const COAT_WORDS: readonly (readonly [word: string, meaning: string])[] = [
@@ -35,23 +38,31 @@ const LINES: Readonly<Record<TodayPart, (answer: TodayAnswer, system: UnitSystem
   amounts: amountsLine,
 };
 
-function thinningLine({ thinning, mix }: TodayAnswer): string {
+function thinningLine({ thinning, question, mix }: TodayAnswer): string {
   const { thin, thick, sprayCup } = thinning;
   const wanted = `${drainSeconds(thin.seconds)} to ${drainSeconds(thick.seconds)} in the ${sprayCup.name}`;
   const now = `now ${ratioText(mix.thinnerRatio)}`;
   if (thick.thinnerRatio === null) return `More than ten of thinner to one of finish would be needed for ${wanted}: look at the reading.`;
+  if (question.thinnerRatio === null) return `${toRatio(thin, thick)}, finish to thinner by volume, for ${wanted}.`;
   if (thick.thinnerRatio === 0 && mix.thinnerRatio === 0) return `As it stands it is thin enough for the gun (${wanted}).`;
   if (mix.thinnerRatio >= thick.thinnerRatio - 0.005) {
     const past = thin.thinnerRatio !== null && mix.thinnerRatio > thin.thinnerRatio + 0.005;
     return past ? `Thinner than is usual for the gun (${wanted}): ${now}.` : `Thin enough for the gun (${wanted}): ${now}.`;
   }
-  const to = thin.thinnerRatio === null ? `at least ${ratioText(thick.thinnerRatio)}` : `${ratioText(thick.thinnerRatio)} to ${ratioText(thin.thinnerRatio)}`;
-  return `Thin to ${to}, finish to thinner by volume (${now}), for ${wanted}.`;
+  return `${toRatio(thin, thick)}, finish to thinner by volume (${now}), for ${wanted}.`;
 }
 
-function filmLine({ film }: TodayAnswer, system: UnitSystem): string {
+/** `Thin to 1 : 0.8 to 1 : 1.35`. */
+function toRatio(thin: TodayRatio, thick: TodayRatio): string {
+  const least = ratioText(thick.thinnerRatio ?? 0);
+  if (thin.thinnerRatio === null) return `Thin to at least ${least}`;
+  const most = ratioText(thin.thinnerRatio);
+  return most === least ? `Thin to ${least}` : `Thin to ${least} to ${most}`;
+}
+
+function filmLine({ film, thinning }: TodayAnswer, system: UnitSystem): string {
   const { coats, coatWet_m, coatDry_m } = film;
-  return `${coats === 1 ? 'One coat' : `${coats} coats, each`} of ${bothFilms(coatWet_m, 'wet', system)}, which ${coats === 1 ? 'leaves' : 'leave'} ${bothFilms(coatDry_m, 'dry', system)}${coats === 1 ? '' : ' each'}.`;
+  return `${coats === 1 ? 'One coat' : `${coats} coats, each`} of ${bothFilms(coatWet_m, 'wet', system)}, which ${coats === 1 ? 'leaves' : 'leave'} ${bothFilms(coatDry_m, 'dry', system)}${coats === 1 ? '' : ' each'}, ${sprayedAt(thinning.sprayed)}.`;
 }
 
 function holdLine({ hold, film }: TodayAnswer, system: UnitSystem): string {
@@ -70,10 +81,10 @@ function nextLine({ next, film }: TodayAnswer): string {
   return `${what} not before ${shownTime(next.earliest_s)}; ${latest}.`;
 }
 
-function amountsLine({ amounts, question }: TodayAnswer, system: UnitSystem): string {
+function amountsLine({ amounts, question, thinning }: TodayAnswer, system: UnitSystem): string {
   const { mix_m3, finish_m3, thinner_m3, all_kg_m2, all_kg } = amounts;
   const parts = `${shownLiquid(finish_m3, system)} of finish and ${shownLiquid(thinner_m3, system)} of thinner`;
-  return `Mix ${shownLiquid(mix_m3, system)}: ${parts}. It adds ${bothArealWeights(all_kg_m2, system)} dry, ${shownWeight(all_kg, system)} on ${shown(question.area_m2, 'panel-area', system)}.`;
+  return `Mix ${shownLiquid(mix_m3, system)} ${sprayedAt(thinning.sprayed)}: ${parts}. It adds ${bothArealWeights(all_kg_m2, system)} dry, ${shownWeight(all_kg, system)} on ${shown(question.area_m2, 'panel-area', system)}.`;
 }
 
 /** What would make it go, a sentence each; none where it goes. */
@@ -98,16 +109,17 @@ const SENTENCES: Readonly<Record<Exclude<TodayPart, 'climate'>, (answer: TodayAn
   amounts: amountsSentences,
 };
 
-function thinningSentences({ thinning }: TodayAnswer, system: UnitSystem): string[] {
+function thinningSentences({ thinning, question }: TodayAnswer, system: UnitSystem): string[] {
   const { refusal, now, cup, viscosity_m2_s, liquid_K, otherCups, read_s } = thinning;
   const at = `at ${shownTemperature(liquid_K, system)}`;
   const isRead = read_s !== null && refusal === null;
-  const what = isRead ? `${drainSeconds(read_s)} in the ${cup.name} is ${shownKinematic(viscosity_m2_s)} ${at}` : `Without a reading the finish’s usual viscosity stands, ${shownKinematic(viscosity_m2_s)} ${at}`;
+  const what = isRead ? `${drainSeconds(read_s)} in the ${cup.name} is ${shownKinematic(viscosity_m2_s)} ${at}` : `Without a reading the finish’s usual viscosity stands, ${shownKinematic(viscosity_m2_s)} ${sprayedAt(thinning.sprayed)} and ${at}`;
   const inCup = isRead ? '' : now.seconds === null ? `: outside the range of the ${cup.name}, so no seconds are given` : `: about ${drainSeconds(now.seconds)} in the ${cup.name}`;
   const others = otherCups.map((other) => `${drainSeconds(other.seconds as number)} in the ${other.cup.name}`);
   return [
     ...(refusal === null ? [] : [`${refusal.charAt(0).toUpperCase()}${refusal.slice(1)}.`]),
     `${what}${inCup}.`,
+    ...(isRead && question.thinnerRatio === null ? [`No ratio was typed with the reading, so it is taken as of a mix at ${ratioText(thinning.thinnerRatio)}: type the ratio that you read.`] : []),
     ...(others.length === 0 ? [] : [`The same liquid: ${others.join('; ')}.`]),
     afternoonSentence(thinning, system),
   ];

@@ -1,7 +1,7 @@
 import { BALANCE_REMINDER } from './amountsWords.ts';
 import { CLIMATE_STATEMENT } from './climateWords.ts';
-import type { TodayAnswer, TodayPart } from '../scheme/today.ts';
-import { bothFilms, drainSeconds, ratioText, shownKinematic } from './todayFigures.ts';
+import type { TodayAnswer, TodayPart, TodaySprayed } from '../scheme/today.ts';
+import { bothFilms, drainSeconds, ratioText, shownKinematic, sprayedAt } from './todayFigures.ts';
 import { roundedText, shown, shownAngle, shownLiquid, shownPercent, shownTemperature, shownTime, type UnitSystem } from './units.ts';
 
 /** How an answer comes about. */
@@ -11,6 +11,8 @@ export interface Working {
   readonly sources: readonly string[];
   readonly limits: readonly string[];
 }
+
+const FROM_WORDS: Readonly<Record<TodaySprayed['from'], string>> = { typed: 'as typed', recommended: 'the middle of what is recommended', assumed: 'assumed' };
 
 /** How one answer of the front sheet comes about: formula, what was put in, whose it is, and where it ends. */
 export function todayWorking(answer: TodayAnswer, part: TodayPart, system: UnitSystem): Working {
@@ -26,7 +28,7 @@ const WORKINGS: Readonly<Record<TodayPart, (answer: TodayAnswer, system: UnitSys
   amounts: amountsWorking,
 };
 
-function climateWorking({ climate, mix, question }: TodayAnswer, system: UnitSystem): Working {
+function climateWorking({ climate, mix, thinning, question }: TodayAnswer, system: UnitSystem): Working {
   const { air, film_K, faces } = climate.answer;
   return {
     formula: [
@@ -37,8 +39,8 @@ function climateWorking({ climate, mix, question }: TodayAnswer, system: UnitSys
       ['air', `${shownTemperature(air.temperature_K, system)}, ${shownPercent(air.relativeHumidityFraction)} humidity`],
       ['dew point', shownTemperature(air.dewPoint_K, system)],
       ['wet film of this mix', `${shownTemperature(film_K, system)}, ${faces === 2 ? 'two faces taking heat' : 'one face taking heat'}`],
-      ['surface of the part', `${shownTemperature(climate.surface_K, system)}${question.surface_K === null ? ', taken as the air’s' : ', as typed'}`],
-      ['mix', `${mix.finish.name}, ${ratioText(mix.thinnerRatio)} with ${question.thinner} thinner`],
+      ['surface of the part', climate.surface_K === null ? 'not measured' : `${shownTemperature(climate.surface_K, system)}, as typed`],
+      ['mix', `${mix.finish.name}, with ${question.thinner} thinner ${sprayedAt(thinning.sprayed)}`],
     ],
     sources: [
       'Moist air: ASHRAE Handbook, Fundamentals (2017), chapter 1. Film: W. K. Lewis, the wet bulb of solvents, Trans. ASME 44 (1922).',
@@ -53,7 +55,7 @@ function climateWorking({ climate, mix, question }: TodayAnswer, system: UnitSys
 }
 
 function thinningWorking({ thinning, mix }: TodayAnswer, system: UnitSystem): Working {
-  const { cup, viscosity_m2_s, liquid_K, afternoon_K, sensitivity_K, sprayCup, read_s } = thinning;
+  const { cup, viscosity_m2_s, liquid_K, afternoon_K, sensitivity_K, sprayCup, read_s, thinnerRatio } = thinning;
   const cupFormula = cup.form === 'linear' ? `ν = ${cup.a} (t - ${cup.b})` : `ν = ${cup.a} t - ${cup.b}/t`;
   return {
     formula: [
@@ -64,7 +66,7 @@ function thinningWorking({ thinning, mix }: TodayAnswer, system: UnitSystem): Wo
     inputs: [
       ['reading', read_s === null ? 'none' : `${drainSeconds(read_s)} in the ${cup.name} at ${shownTemperature(liquid_K, system)}`],
       ['viscosity', shownKinematic(viscosity_m2_s)],
-      ['thinned now', ratioText(mix.thinnerRatio)],
+      ['at', `${ratioText(thinnerRatio)}, finish to thinner`],
       ['B', `${roundedText(sensitivity_K.value)} K (${roundedText(sensitivity_K.low)} to ${roundedText(sensitivity_K.high)} K)`],
       ['this afternoon', shownTemperature(afternoon_K, system)],
     ],
@@ -81,14 +83,14 @@ function thinningWorking({ thinning, mix }: TodayAnswer, system: UnitSystem): Wo
   };
 }
 
-function filmWorking({ film, mix, question }: TodayAnswer, system: UnitSystem): Working {
+function filmWorking({ film, mix, thinning, question }: TodayAnswer, system: UnitSystem): Working {
   const { value, low, high, source } = mix.finish.volumeSolidsFraction;
   return {
     formula: ['wet = dry · (1 + R) / VS, R thinner to one of finish, VS volume solids of the finish in the can.', `${bothFilms(film.coatDry_m, 'dry', system)} · (1 + ${roundedText(mix.thinnerRatio)}) / ${roundedText(value)} = ${bothFilms(film.coatWet_m, 'wet', system)}`],
     inputs: [
       ['dry film wanted, all coats', bothFilms(question.dry_m, 'dry', system)],
       ['coats', `${film.coats}${question.coats === null ? ', the fewest that hold on this side' : ', as typed'}`],
-      ['thinner to one of finish', roundedText(mix.thinnerRatio)],
+      ['thinner to one of finish', `${roundedText(mix.thinnerRatio)}, ${FROM_WORDS[thinning.sprayed.from]}`],
       ['volume solids in the can', `${shownPercent(value)} (${shownPercent(low)} to ${shownPercent(high)})`],
       ['sanded off', shown(question.sanded_m, 'film', system)],
     ],
@@ -144,7 +146,7 @@ function nextWorking({ next, film, climate }: TodayAnswer, system: UnitSystem): 
   };
 }
 
-function amountsWorking({ amounts, film, mix, question }: TodayAnswer, system: UnitSystem): Working {
+function amountsWorking({ amounts, film, mix, thinning, question }: TodayAnswer, system: UnitSystem): Working {
   const { landed_m3, mix_m3, pot_m3 } = amounts;
   return {
     formula: [
@@ -156,7 +158,7 @@ function amountsWorking({ amounts, film, mix, question }: TodayAnswer, system: U
       ['area', shown(question.area_m2, 'panel-area', system)],
       ['share that lands', shownPercent(question.efficiencyFraction)],
       ['left in cup and gun', `${shownLiquid(pot_m3 / amounts.coats, system)} a coat`],
-      ['thinner to one of finish', roundedText(mix.thinnerRatio)],
+      ['thinner to one of finish', `${roundedText(mix.thinnerRatio)}, ${FROM_WORDS[thinning.sprayed.from]}`],
       ['density of the dry film', `${roundedText(mix.finish.solidsDensity_kg_m3.value)} kg/m³`],
     ],
     sources: [

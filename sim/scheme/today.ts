@@ -1,7 +1,7 @@
 import type { AirAnswer } from '../air/airAnswer.ts';
 import type { ClimateVerdict } from '../air/climateVerdict.ts';
 import type { Remedies } from '../air/remedies.ts';
-import type { BackingWord } from '../job/schema.ts';
+import type { BackingWord, MixSpec } from '../job/schema.ts';
 import type { Cup } from '../materials/cups.ts';
 import type { CupTime, WarmedCup } from '../mix/cupTime.ts';
 import type { Mix } from '../mix/mix.ts';
@@ -12,10 +12,11 @@ export interface TodayQuestion {
   /** Air of the room: -20 to 60 °C; relative humidity 0 to 1. */
   readonly temperature_K: number;
   readonly humidityFraction: number;
-  /** Ids of a generic finish and thinner; volumes of thinner to one of finish, 0 to 10. */
+  /** Ids of a generic finish and thinner. */
   readonly finish: string;
   readonly thinner: string;
-  readonly thinnerRatio: number;
+  /** Volumes of thinner to one of finish, 0 to 10; null for the recommended. */
+  readonly thinnerRatio: number | null;
   /** Retarder, n-butyl alcohol, as a share of the thinner, 0 to 0.5. */
   readonly retarderFraction: number;
   /** Id of a cup, and the mix's drain time in it, 1 to 1000 s; null where none was read. */
@@ -30,7 +31,7 @@ export interface TodayQuestion {
   /** Angle of the side from level, 0 to π. */
   readonly tilt_rad: number;
   readonly backing: BackingWord;
-  /** Of the part; null for that of the air. */
+  /** Of the part; null where it was not measured: no rule is then judged by it. */
   readonly surface_K: number | null;
   /** Of the liquid in the cup when it was read; null for that of the air. */
   readonly liquid_K: number | null;
@@ -50,7 +51,8 @@ export interface TodayQuestion {
 /** Can I spray now: the film's dew point margin, and every published rule side by side. */
 export interface TodayClimate {
   readonly answer: AirAnswer;
-  readonly surface_K: number;
+  /** As measured; null where it was not. */
+  readonly surface_K: number | null;
   readonly verdict: ClimateVerdict;
   /** What would make it go, tried. */
   readonly remedies: Remedies;
@@ -64,8 +66,9 @@ export interface TodayThinning {
   readonly read_s: number | null;
   /** Why the reading is no viscosity; null where it is one or none was made. */
   readonly refusal: string | null;
-  /** By the reading, or by the finish's own usual law where there is none. */
+  /** By the reading, or by the finish's own usual law where there is none; and the thinner to one of finish at which it is so. */
   readonly viscosity_m2_s: number;
+  readonly thinnerRatio: number;
   /** The mix in the asked cup, and in others that can say it. */
   readonly now: CupTime;
   readonly otherCups: readonly CupTime[];
@@ -73,6 +76,7 @@ export interface TodayThinning {
   readonly sprayCup: Cup;
   readonly thin: TodayRatio;
   readonly thick: TodayRatio;
+  readonly sprayed: TodaySprayed;
   /** The same mix in the asked cup with the room this afternoon. */
   readonly afternoon_K: number;
   readonly afternoon: WarmedCup;
@@ -86,6 +90,16 @@ export interface TodayRatio {
   readonly viscosity_m2_s: number;
   /** Volumes of thinner to one of finish; 0 where it is as thin from the can, null where more than ten. */
   readonly thinnerRatio: number | null;
+}
+
+/** The thinning with which film, coats and amounts are worked out. */
+export interface TodaySprayed {
+  /** As typed; the middle of the thin and the thick end where none was; assumed where there is no thick end. */
+  readonly from: 'typed' | 'recommended' | 'assumed';
+  /** Volumes of thinner to one of finish. */
+  readonly thinnerRatio: number;
+  /** By the thinning law, at the temperature of the liquid. */
+  readonly viscosity_m2_s: number;
 }
 
 /** Film wet and dry. */
@@ -167,7 +181,9 @@ export interface TodayAmounts {
 /** The front sheet, answered. */
 export interface TodayAnswer {
   readonly question: TodayQuestion;
+  /** As sprayed, and as a job states it. */
   readonly mix: Mix;
+  readonly mixSpec: MixSpec;
   readonly climate: TodayClimate;
   readonly thinning: TodayThinning;
   readonly film: TodayFilm;

@@ -18,6 +18,7 @@ test('four fields by the keyboard alone give a verdict', async ({ app, page }) =
   const stage = page.getByRole('dialog', { name: 'Today' });
   const verdict = stage.getByTestId('today-verdict');
   await expect(verdict).toContainText('Go', { timeout: 30_000 });
+  await expect(stage.getByText(/not a clearance\..*Fan on, respirator on/).first()).toBeVisible();
   const temperature = stage.getByRole('textbox', { name: 'Temperature' });
   // From the head to the first field, past its buttons.
   for (let i = 0; i < 8 && !(await temperature.evaluate((box) => box === document.activeElement)); i++) await page.keyboard.press('Tab');
@@ -51,7 +52,9 @@ test('answers open to their working, speak both units, take any unit, and keep w
   await expect(stage.getByText(/36 s in the Ford cup No\. 4 is 121 mm²\/s/)).toBeVisible();
   await stage.getByRole('textbox', { name: 'Seconds in that cup' }).fill('17');
   await expect(stage.getByText(/17 s is outside the range of the Ford cup No\. 4/)).toBeVisible();
+  await expect(stage.getByText(/^Mix .* at the recommended 1 : /)).toBeVisible();
   await stage.getByRole('textbox', { name: 'Finish to thinner' }).fill('4:1');
+  await expect(stage.getByText(/^Mix .* at 1 : 0\.25 as typed: /)).toBeVisible();
   await stage.getByRole('textbox', { name: 'Dry film wanted, all coats' }).fill('1 mil');
   await expect(stage.getByText(/All coats: 25\.4 µm \(1 mil\) dry; in one coat that would be 159 µm/)).toBeVisible();
   await stage.getByRole('button', { name: 'mil · °F' }).click();

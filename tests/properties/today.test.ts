@@ -25,7 +25,7 @@ const question: fc.Arbitrary<TodayQuestion> = fc.record({
   humidityFraction: within([0, 1]),
   finish: fc.constantFrom(...FINISHES.map(({ id }) => id)),
   thinner: fc.constantFrom(...THINNERS.map(({ id }) => id)),
-  thinnerRatio: fc.oneof(fc.constant(0), within(TODAY_LIMITS.thinnerRatio)),
+  thinnerRatio: fc.oneof(fc.constant(null), fc.constant(0), within(TODAY_LIMITS.thinnerRatio)),
   retarderFraction: fc.oneof(fc.constant(0), within(TODAY_LIMITS.retarderFraction)),
   cup: fc.constantFrom(...CUPS.map(({ id }) => id)),
   seconds: fc.oneof(fc.constant(null), spreadOver(TODAY_LIMITS.seconds)),
@@ -82,12 +82,38 @@ describe('the front sheet', () => {
     }), { numRuns: 25 });
   });
 
-  it('keeps its books: landed, lost and left add to the mix, finish and thinner too', () => {
+  it('keeps its books: of the solids that are mixed and leave the gun, the share that lands is the dry film on the area', () => {
     fc.assert(fc.property(question, (asked) => {
-      const { landed_m3, missed_m3, pot_m3, mix_m3, finish_m3, thinner_m3 } = answerToday(asked).amounts;
-      expect((landed_m3 + missed_m3 + pot_m3) / mix_m3).toBeCloseTo(1, 12);
-      expect((finish_m3 + thinner_m3) / mix_m3).toBeCloseTo(1, 12);
+      const { amounts, mix } = answerToday(asked);
+      const { mix_m3, pot_m3, finish_m3, all_kg } = amounts;
+      const film_m3 = asked.dry_m * asked.area_m2;
+      expect(((mix_m3 - pot_m3) * mix.volumeSolidsFraction * asked.efficiencyFraction) / film_m3).toBeCloseTo(1, 9);
+      // Thinner brings no solids: the finish that is bought has all of them.
+      expect((finish_m3 * mix.finish.volumeSolidsFraction.value) / (mix_m3 * mix.volumeSolidsFraction)).toBeCloseTo(1, 9);
+      expect(all_kg / (film_m3 * mix.finish.solidsDensity_kg_m3.value)).toBeCloseTo(1, 9);
     }), { numRuns: 50 });
+  });
+
+  it('passes no rule by a surface that nobody measured', () => {
+    fc.assert(fc.property(question, (asked) => {
+      const { verdict, surface_K } = answerToday(asked).climate;
+      const unknown = verdict.rules.filter((each) => each.verdict === 'unknown');
+      if (asked.surface_K === null) expect([surface_K, verdict.surfaceMargin_K, verdict.reasons.some(({ of }) => of === 'surfaceMargin')]).toEqual([null, null, false]);
+      else expect(unknown).toEqual([]);
+    }), { numRuns: 30 });
+  });
+
+  it('works film and amounts at the ratio typed, and else between the thick and the thin end', () => {
+    fc.assert(fc.property(question, (asked) => {
+      const { mix, thinning: { sprayed, thin, thick } } = answerToday(asked);
+      expect(mix.thinnerRatio).toBeCloseTo(sprayed.thinnerRatio, 12);
+      if (asked.thinnerRatio !== null) expect([sprayed.from, sprayed.thinnerRatio]).toEqual(['typed', asked.thinnerRatio]);
+      else if (thick.thinnerRatio === null) expect(sprayed.from).toBe('assumed');
+      else {
+        expect(sprayed.thinnerRatio).toBeGreaterThanOrEqual(thick.thinnerRatio - 0.005);
+        expect(sprayed.thinnerRatio).toBeLessThanOrEqual((thin.thinnerRatio ?? 10) + 0.005);
+      }
+    }), { numRuns: 100 });
   });
 
   it('makes of every answer a job that is read back as it is', () => {

@@ -1,10 +1,13 @@
+import { CrosscoatError } from '../../base/errors.ts';
 import type { Job, SchemeSpec, StepSpec } from '../../job/schema.ts';
+import type { LAYERS } from '../../job/schemeSchema.ts';
+import type { Finish } from '../../materials/finish.ts';
 import type { TodayAnswer } from '../../scheme/today.ts';
 import { speedFor } from '../planTrials.ts';
 import { settleCoat } from '../settle.ts';
 import { smallJob } from '../smallJob.ts';
 import { todayAirSpec } from './today.ts';
-import { tidy, todayMixSpec } from './todayMix.ts';
+import { tidy } from './todayMix.ts';
 
 /** A panel three units wide and two high. Assumed: the shape of a tail surface. */
 const WIDTH_OVER_HEIGHT = 1.5;
@@ -15,7 +18,9 @@ const FINE_MM = 4;
 const COARSE_MM = 8;
 const COARSE_FROM_M2 = 2;
 
-const LAYERS: Readonly<Record<string, 'primer' | 'clear' | 'aluminium' | 'colour'>> = {
+type Layer = (typeof LAYERS)[number];
+
+const LAYER_OF: Readonly<Record<string, Layer>> = {
   'clear-dope': 'clear', 'aluminium-dope': 'aluminium', 'colour-dope': 'colour', 'lacquer': 'colour', 'enamel': 'colour', 'primer': 'primer',
 };
 
@@ -24,6 +29,7 @@ const LAYERS: Readonly<Record<string, 'primer' | 'clear' | 'aluminium' | 'colour
  * usual low-pressure gun at the speed that lays the wanted film in cross coats, and a scheme of so many coats
  * with the trade's wait. A larger area than `LARGEST_M2` is shown by one panel of that size, and
  * the job says so.
+ * @throws CrosscoatError `schema` for a finish of which it is not known what layer it makes.
  */
 export function jobOfToday(answer: TodayAnswer): Job {
   const { question, film } = answer;
@@ -38,7 +44,7 @@ export function jobOfToday(answer: TodayAnswer): Job {
   };
 }
 
-function panelJob({ question, mix, film }: TodayAnswer): Job {
+function panelJob({ question, mix, mixSpec, film }: TodayAnswer): Job {
   const drawn_m2 = Math.min(question.area_m2, LARGEST_M2);
   const height_mm = 1000 * Math.sqrt(drawn_m2 / WIDTH_OVER_HEIGHT);
   const job = smallJob({
@@ -48,7 +54,7 @@ function panelJob({ question, mix, film }: TodayAnswer): Job {
     panel_mm: [tidy(height_mm * WIDTH_OVER_HEIGHT), tidy(height_mm)],
     tilt_deg: tidy((question.tilt_rad * 180) / Math.PI),
     air: todayAirSpec(question),
-    mix: { ...todayMixSpec(question), id: 'mix' },
+    mix: { ...mixSpec, id: 'mix' },
     coat: {
       id: 'coat',
       name: `Cross coat, ${mix.finish.name}`,
@@ -62,18 +68,25 @@ function panelJob({ question, mix, film }: TodayAnswer): Job {
 }
 
 function schemeOf({ mix, film, next }: TodayAnswer): SchemeSpec {
+  const layer = layerOf(mix.finish);
   const wait_h = tidy((next.coat?.stated_s ?? 0) / 3600);
   const steps = Array.from({ length: film.coats }, (_, i): StepSpec => ({
     kind: 'spray',
     id: `coat-${i + 1}`,
     name: `Coat ${i + 1} of ${film.coats}, ${mix.finish.name}`,
-    layer: LAYERS[mix.finish.id] ?? 'colour',
+    layer,
     coat: 'coat',
     share_percent: 100,
     wait_h,
     source: next.coat === null ? 'no wait is published for this finish: state the product sheet’s' : next.coat.source,
   }));
   return { id: 'today', name: 'From Today', source: 'the front sheet’s estimate; change it to the process you follow', panels: ['panel'], sides: 1, clearCoats: 0, steps };
+}
+
+function layerOf({ id, name }: Finish): Layer {
+  const layer = LAYER_OF[id];
+  if (layer === undefined) throw new CrosscoatError('schema', `today: what layer ${name} (${id}) makes is not known, so no scheme is made of it; take one of ${Object.keys(LAYER_OF).join(', ')}`);
+  return layer;
 }
 
 function noteOf(area_m2: number, coats: number): string {

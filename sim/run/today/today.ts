@@ -3,7 +3,7 @@ import { climateVerdict } from '../../air/climateVerdict.ts';
 import { makeAir } from '../../air/moistAir.ts';
 import { remedies } from '../../air/remedies.ts';
 import { CELSIUS_0_K } from '../../base/units.ts';
-import type { AirSpec } from '../../job/schema.ts';
+import type { AirSpec, MixSpec } from '../../job/schema.ts';
 import { backingById } from '../../materials/backings.ts';
 import { solventById } from '../../materials/solvents.ts';
 import { changedMixSpec, USUAL_RETARDER } from '../../mix/changedMixSpec.ts';
@@ -11,7 +11,7 @@ import { makeMix } from '../../mix/makeMix.ts';
 import type { TodayAnswer, TodayQuestion } from '../../scheme/today.ts';
 import { todayAmounts } from './todayAmounts.ts';
 import { todayFilm, todayHold } from './todayFilm.ts';
-import { tidy, todayMixSpec } from './todayMix.ts';
+import { sprayedMixSpec, tidy } from './todayMix.ts';
 import { todayNext } from './todayNext.ts';
 import { todayThinning } from './todayThinning.ts';
 import { checkToday } from './usualToday.ts';
@@ -31,24 +31,27 @@ const TRIED_percent = [5, 10, 15];
  */
 export function answerToday(question: TodayQuestion): TodayAnswer {
   checkToday(question);
-  const spec = todayMixSpec(question);
-  const mix = makeMix(spec, '/today');
+  const thinning = todayThinning(question);
+  const mixSpec = sprayedMixSpec(question, thinning);
+  const mix = makeMix(mixSpec, '/today');
   const air = makeAir(todayAirSpec(question), '/air');
-  const tried = retarded(question);
+  const tried = retarded(question, mixSpec);
   const answer = airAnswer(air, {
     mix,
     faces: backingById(question.backing).faces,
     ceiling_K: question.ceiling_K,
     retarded: tried,
   });
-  const surface_K = question.surface_K ?? air.temperature_K;
+  // Nobody's guess passes a rule: where the surface was not measured, that rule is not known.
+  const { surface_K } = question;
   const hold = todayHold(question, mix);
   const film = todayFilm(question, mix, hold);
   return {
     question,
     mix,
+    mixSpec,
     climate: { answer, surface_K, verdict: climateVerdict(answer, surface_K), remedies: remedies({ answer, surface_K, retarded: tried, later: [] }) },
-    thinning: todayThinning(question, mix),
+    thinning,
     film,
     hold,
     next: todayNext(question, mix, air, answer.drying, film),
@@ -67,10 +70,9 @@ export function todayAirSpec({ temperature_K, humidityFraction, altitude_m, airS
   };
 }
 
-function retarded(question: TodayQuestion): RetardedMix[] {
-  if (question.thinnerRatio === 0) return [];
-  const spec = todayMixSpec(question);
-  return TRIED_percent.filter((percent) => percent > question.retarderFraction * 100).map((percent) => ({
+function retarded({ retarderFraction }: TodayQuestion, spec: MixSpec): RetardedMix[] {
+  if (spec.thinnerPerFinish === 0) return [];
+  return TRIED_percent.filter((percent) => percent > retarderFraction * 100).map((percent) => ({
     retarder: solventById(USUAL_RETARDER).name,
     retarderFraction: percent / 100,
     mix: makeMix(changedMixSpec(spec, { retarder_percent: percent }), '/today'),

@@ -17,12 +17,15 @@ export const TODAY_LIMITS = {
   efficiencyFraction: [0.05, 1],
 } as const satisfies Partial<Record<keyof TodayQuestion, readonly [number, number]>>;
 
+/** Thinner to one of finish of a mix that was read without its ratio. Assumed: 3 : 1, as the usual mix is. */
+export const ASSUMED_RATIO = 1 / 3;
+
 /** Least and most temperature of anything asked about, °C. */
 export const TODAY_TEMPERATURES_C = [-20, 60] as const;
 
 /**
- * The question where nothing is stated: the usual air, clear dope thinned 3 : 1 as the usual mix is, an upright side of open cloth, read in
- * a Zahn No. 2 cup, which can say what a thinned lacquer-type finish drains in. Assumed: 2 m², 25 µm
+ * The question where nothing is stated: the usual air, clear dope thinned as is recommended, an upright side of open cloth whose
+ * surface nobody measured, a Zahn No. 2 cup, which can say what a thinned lacquer-type finish drains in. Assumed: 2 m², 25 µm
  * dry, about what the published weight of one clear coat comes to; sanding as a scheme's step has it.
  */
 export const USUAL_TODAY: TodayQuestion = {
@@ -30,7 +33,7 @@ export const USUAL_TODAY: TodayQuestion = {
   humidityFraction: USUAL_AIR.humidity_percent / 100,
   finish: 'clear-dope',
   thinner: 'general',
-  thinnerRatio: 1 / 3,
+  thinnerRatio: null,
   retarderFraction: 0,
   cup: 'zahn-2',
   seconds: null,

@@ -7,8 +7,8 @@ export interface TodayPrefs {
   readonly humidity_percent: number;
   readonly finish: string;
   readonly thinner: string;
-  /** Volumes of thinner to one of finish. */
-  readonly thinnerPerFinish: number;
+  /** Volumes of thinner to one of finish; null for the recommended. */
+  readonly thinnerPerFinish: number | null;
   readonly retarder_percent: number;
   readonly cup: string;
   readonly cupseconds: number | null;
@@ -32,7 +32,7 @@ export const USUAL_TODAY_PREFS: TodayPrefs = {
   humidity_percent: 50,
   finish: 'clear-dope',
   thinner: 'general',
-  thinnerPerFinish: 1 / 3,
+  thinnerPerFinish: null,
   retarder_percent: 0,
   cup: 'zahn-2',
   cupseconds: null,

@@ -82,9 +82,9 @@ export function statedKeys(prefs: TodayPrefs): ReadonlySet<string> {
 }
 
 /** These stand open on the sheet, whatever they are. */
-export const SHOWN_KEYS: readonly string[] = ['temperature_K', 'humidityFraction', 'finish', 'thinner', 'thinnerRatio', 'seconds', 'area_m2', 'dry_m'];
+export const SHOWN_KEYS: readonly string[] = ['temperature_K', 'humidityFraction', 'finish', 'thinner', 'seconds', 'area_m2', 'dry_m'];
 
 const QUESTION_KEYS: Readonly<Partial<Record<keyof TodayPrefs, keyof TodayQuestion>>> = {
-  coats: 'coats', slope_deg: 'tilt_rad', backing: 'backing', surface_C: 'surface_K', liquid_C: 'surface_K', afternoon_C: 'afternoon_K',
+  thinnerPerFinish: 'thinnerRatio', coats: 'coats', slope_deg: 'tilt_rad', backing: 'backing', surface_C: 'surface_K', liquid_C: 'liquid_K', afternoon_C: 'afternoon_K',
   sanded_um: 'sanded_m', lands_percent: 'efficiencyFraction',
 };

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { climateHelp, CLIMATE_WORDS, ruleVerdictWords, ruleWords, TODAY_PARTS, todayLine, type ClimateVerdictWord, type TodayAnswer } from '../../../sim/index.ts';
+import { climateHelp, CLIMATE_WORDS, ruleVerdictWords, ruleWords, surfaceSentence, TODAY_CAUTION, TODAY_PARTS, todayLine, type ClimateVerdictWord, type TodayAnswer } from '../../../sim/index.ts';
 import { state } from '../../app/state.ts';
 import { JobButton } from './JobButton.tsx';
 import { WorkingDetails } from './WorkingDetails.tsx';
@@ -9,6 +9,7 @@ export function ClimateAnswer({ answer, close }: { readonly answer: TodayAnswer;
   const units = state.units.value;
   const { verdict } = answer.climate;
   const help = climateHelp(answer.climate, units);
+  const surface = surfaceSentence(verdict, answer.climate.answer, units);
   const question = TODAY_PARTS.find(([part]) => part === 'climate')?.[1];
   return (
     <section class={`today-verdict ${verdict.verdict}`} aria-labelledby="today-climate">
@@ -17,6 +18,8 @@ export function ClimateAnswer({ answer, close }: { readonly answer: TodayAnswer;
         <p class="today-word"><VerdictSign verdict={verdict.verdict} />{CLIMATE_WORDS[verdict.verdict]}</p>
         <p class="today-line">{afterWord(todayLine(answer, 'climate', units))}</p>
       </div>
+      <p class="today-caution">{TODAY_CAUTION}</p>
+      {surface === null ? null : <p class="soft">{surface}</p>}
       {help.length === 0 ? null : (
         <>
           <h3>What would make it go</h3>

@@ -11,14 +11,15 @@ const POINTER = '/view/today-ratio';
 export function RatioField(): JSX.Element {
   const draft = state.drafts.value[POINTER];
   const problem = draft?.problem ?? null;
+  const { thinnerPerFinish } = state.today.value;
   return (
     <NumberBox
       id="today-ratio"
       label="Finish to thinner"
-      text={draft?.text ?? ratioText(state.today.value.thinnerPerFinish)}
+      text={draft?.text ?? (thinnerPerFinish === null ? '' : ratioText(thinnerPerFinish))}
       unit="parts"
       problem={problem === null ? null : `${problem}. The last good value still counts.`}
-      hint="By volume: 3:1 is three of finish to one of thinner; 8:1:1 has retarder too."
+      hint="By volume: 3:1 is three of finish to one of thinner; 8:1:1 has retarder too. Empty: the middle of what is recommended."
       type={typeRatio}
       leave={() => leaveField(POINTER)}
     />
@@ -26,6 +27,11 @@ export function RatioField(): JSX.Element {
 }
 
 function typeRatio(text: string): void {
+  if (text.trim() === '') {
+    keepDraft(POINTER, { text, problem: null });
+    setToday({ thinnerPerFinish: null });
+    return;
+  }
   const { finish, thinner } = questionOf(state.today.peek());
   try {
     const { thinnerPerFinish, retarderFraction } = parseRatio(text, partDensities(genericMixSpec(finish, thinner, 1)));

@@ -49,7 +49,7 @@ function Others(): JSX.Element {
       <Number name="slope_deg" label="Side from level" hint="90 upright, 0 level." />
       <Number name="coats" label="Coats" isWhole hint="Empty: the fewest that hold." clear={() => setToday({ coats: null })} />
       <ChoiceField id="today-backing" label="Under the film" value={backing} options={BACKINGS.map(({ id, name }) => [id, capital(name)] as const)} choose={(id: BackingWord) => setToday({ backing: id })} />
-      <Number name="surface_C" label="Surface of the part" hint="Empty: as warm as the air." clear={() => setToday({ surface_C: null })} />
+      <Number name="surface_C" label="Surface of the part" hint="Empty: not measured, and not judged." clear={() => setToday({ surface_C: null })} />
       <Number name="liquid_C" label="Liquid in the cup" hint="Empty: as warm as the air." clear={() => setToday({ liquid_C: null })} />
       <Number name="afternoon_C" label="Room this afternoon" hint="Empty: 5 °C (9 °F) warmer than now." clear={() => setToday({ afternoon_C: null })} />
       <Number name="retarder_percent" label="Retarder" hint="N-butyl alcohol, share of the thinner; 5 to 15 % is usual." />

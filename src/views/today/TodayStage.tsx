@@ -47,14 +47,14 @@ export function TodayStage({ close }: { readonly close: () => void }): JSX.Eleme
 
 function Answers({ answer, close }: { readonly answer: TodayAnswer; readonly close: () => void }): JSX.Element {
   const units = state.units.value;
-  const words = (stated: ReadonlySet<string>): readonly string[] => todayTaken(answer.question, answer.mix, stated, units);
+  const words = (stated: ReadonlySet<string>): readonly string[] => todayTaken(answer, stated, units);
   const taken = words(statedKeys(state.today.value));
-  const set = words(new Set(SHOWN_KEYS)).filter((text) => !taken.includes(text));
+  const set = words(new Set([...SHOWN_KEYS, 'thinnerRatio'])).filter((text) => !taken.includes(text));
   return (
     <div class="today-answers">
       <p class="today-taken">
         {set.length === 0 ? null : `Set under “Everything else”: ${set.join('; ')}. `}
-        {taken.length === 0 ? null : `Taken as usual: ${taken.join('; ')}. Change them under “Everything else”.`}
+        {taken.length === 0 ? null : `Taken as usual: ${taken.join('; ')}. Change them above, most under “Everything else”.`}
       </p>
       <div class="today-cards">
         {TODAY_PARTS.map(([part, question]) => (part === 'climate' ? null : <AnswerCard key={part} part={part} question={question} answer={answer} close={close} />))}

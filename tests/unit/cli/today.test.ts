@@ -32,6 +32,31 @@ describe('crosscoat today', () => {
     expect(metric).toMatchObject({ thinning: { cup: 'ford-4', refusal: null, seconds: 24 }, film: { allDry_um: 25.4 }, amounts: { area_m2: 4 } });
   });
 
+  it('passes no rule by a surface that nobody measured, and cautions right under the verdict', async () => {
+    const { out } = await run(['today', '--temp', '21C', '--rh', '50%']);
+    const text = out.replaceAll(/\s+/g, ' ');
+    expect(text).toMatch(/^CAN I SPRAY NOW\? Go: [^:]*above the dew point\. The verdict is advice for planning, not a clearance\.[^:]*Fan on, respirator on, no flame or spark\./);
+    expect(text).toContain('ISO 8502-4 and ISO 12944-7: Not known: the part’s surface was not measured.');
+    expect(text).toContain('the part’s surface not measured; liquid as warm as the air');
+    expect(await json()).toMatchObject({ estimate: expect.stringContaining('estimate') as string, cautions: expect.arrayContaining([]) as string[], climate: { surface_C: null, rules: expect.arrayContaining([expect.objectContaining({ id: 'surface', verdict: 'unknown' })]) as unknown } });
+    expect(((await json()) as { cautions: string[] }).cautions.length).toBeGreaterThan(3);
+    expect(await json('--surface', '20C')).toMatchObject({ climate: { surface_C: 20, rules: expect.arrayContaining([expect.objectContaining({ id: 'surface', verdict: 'go' })]) as unknown } });
+  });
+
+  it('tells one thinning: the recommended where none was typed, else the typed', async () => {
+    const plain = (await run(['today', '--temp', '21C', '--rh', '50%'])).out.replaceAll(/\s+/g, ' ');
+    expect(plain).toContain('Thin to 1 : 0.63 to 1 : 1.07');
+    expect(plain.match(/at the recommended 1 : 0\.85/g)).toHaveLength(4);
+    expect(plain).not.toContain('1 : 0.33');
+    const typed = (await run(['today', '--temp', '21C', '--rh', '50%', '--ratio', '3:1'])).out.replaceAll(/\s+/g, ' ');
+    expect(typed).toContain('each, at 1 : 0.33 as typed.');
+    expect(typed).toMatch(/Mix [\d.]+ m?L at 1 : 0\.33 as typed:/);
+    expect(typed).not.toContain('recommended');
+    const read = (await run(['today', '--temp', '21C', '--rh', '50%', '--cup', 'ford4', '--seconds', '36'])).out.replaceAll(/\s+/g, ' ');
+    expect(read).toContain('taken as of a mix at 1 : 0.33');
+    expect(await json()).toMatchObject({ film: { thinning: { from: 'recommended' } }, amounts: { thinning: { from: 'recommended' } } });
+  });
+
   it('gives no figure outside a cup’s range, but words', async () => {
     expect(await json('--cup', 'ford4', '--seconds', '17')).toMatchObject({ thinning: { refusal: expect.stringContaining('outside the range of the Ford cup No. 4') as string } });
   });

@@ -26,6 +26,8 @@ it('leaves at its usual what does not fit, one by one', () => {
   const kept = todayFrom({ temperature_C: 25, humidity_percent: 140, coats: 2.5, cupseconds: 30, backing: 'brick', area_m2: 'much' });
   expect(kept).toEqual({ ...USUAL_TODAY_PREFS, temperature_C: 25, cupseconds: 30 });
   expect(todayFrom(undefined)).toEqual(USUAL_TODAY_PREFS);
+  expect(todayFrom({ thinnerPerFinish: 0.25 }).thinnerPerFinish).toBe(0.25);
+  expect(todayFrom({ thinnerPerFinish: 11 }).thinnerPerFinish).toBeNull();
   expect(todayFrom(JSON.parse(JSON.stringify({ ...USUAL_TODAY_PREFS, coats: 3 })))).toEqual({ ...USUAL_TODAY_PREFS, coats: 3 });
 });
 
