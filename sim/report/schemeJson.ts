@@ -1,3 +1,4 @@
+import { ALUMINIUM_REFLECTANCE } from '../materials/aluminiumFilm.ts';
 import type { StepSpec } from '../job/schema.ts';
 import type { PlannedCoat, PlannedStep, Spread } from '../scheme/planned.ts';
 import type { Preset } from '../scheme/preset.ts';
@@ -27,7 +28,7 @@ export function schemeJson({ plan, findings, hiding, light, strength }: Reported
     ledger: layerSums(plan).map(({ layer, coats, film_m, liquid_m3, weight_kg }) => ({ layer, coats, dry_um: jsonNumber(film_m, 1e-6), liquid_mL: jsonNumber(liquid_m3, 1e-6), weight_kg: jsonNumber(weight_kg) })),
     findings: findings.map((finding) => ({ rule: finding.rule, severity: finding.severity, step: finding.stepIndex, pointer: finding.pointer, source: finding.source, ...schemeFindingWords(finding, system) })),
     hiding: hiding.map(({ run, hiding_m, contrast, coatsToHide, moreCoats, moreWeight_kg_m2 }) => ({
-      colour: run.colour.id, over: run.beneath?.id ?? null, coats: run.coats, dry_um: jsonNumber(run.film_m, 1e-6), contrast: jsonNumber(contrast),
+      colour: run.colour.id, over: run.beneath?.id ?? null, overAluminium: run.isOverAluminium ? { taken_percent: jsonNumber(ALUMINIUM_REFLECTANCE.value, 0.01), source: ALUMINIUM_REFLECTANCE.source } : null, coats: run.coats, dry_um: jsonNumber(run.film_m, 1e-6), contrast: jsonNumber(contrast),
       hides_um: jsonNumber(hiding_m, 1e-6), coatsToHide: jsonNumber(coatsToHide), moreCoats: jsonNumber(moreCoats), moreWeight_g_m2: jsonNumber(moreWeight_kg_m2, 1e-3),
     })),
     light: light === null ? null : { coats: light.coats, dry_um: jsonNumber(light.film_m, 1e-6), ...spreadJson('through_percent', light.through, 0.01), isPasteStated: light.isPasteStated, rule: FIELD_LIGHT_RULE },

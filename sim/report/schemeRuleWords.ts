@@ -1,7 +1,7 @@
 import { counted } from '../base/counted.ts';
 import type { FindingData, SchemeFinding, SchemeRule } from '../scheme/finding.ts';
 import { shownPaste } from './pasteWords.ts';
-import { FIX_WORDS } from './schemeWords.ts';
+import { ALUMINIUM_GROUND_WORDS, FIX_WORDS } from './schemeWords.ts';
 import { shown, shownPercent, shownTime, type UnitSystem } from './units.ts';
 import { capitalised, listed } from './words.ts';
 
@@ -173,9 +173,9 @@ const COLOUR_WORDS = {
     found: `${colour} stains coats laid over it, and “${over}” is one.`,
     act: 'Put it on last, or lay a barrier of aluminium between. Try it on a test panel first.',
   }),
-  'shows-through': ({ colour, film_m, hiding_m, contrast, moreCoats }, system) => ({
+  'shows-through': ({ colour, isOverAluminium, film_m, hiding_m, contrast, moreCoats }, system) => ({
     title: 'What is beneath shows through',
-    found: `${colour} has ${shown(film_m, 'film', system)} dry in all, contrast ${contrast.toFixed(2)}; it hides (0.98) from ${hidingWords(hiding_m, system)}.`,
+    found: `${colour} has ${shown(film_m, 'film', system)} dry in all${isOverAluminium ? ` over ${ALUMINIUM_GROUND_WORDS}` : ''}, contrast ${contrast.toFixed(2)}; it hides (0.98) from ${hidingWords(hiding_m, system)}.`,
     act: Number.isFinite(moreCoats) ? `${counted(moreCoats, 'more coat')} like these would hide, at their weight; or a ground nearer to the colour.` : 'No number of coats hides it by the stated optics: look at the colour’s figures.',
   }),
 } satisfies Partial<Words>;

@@ -2,7 +2,7 @@ import { counted } from '../base/counted.ts';
 import { NEWTONS_PER_METRE_PER_LB_IN } from '../base/force.ts';
 import type { PlannedCoat, PlannedStep, Spread } from '../scheme/planned.ts';
 import type { ReportedScheme, ReportedStrength } from './reportedScheme.ts';
-import { LAYER_WORDS } from './schemeWords.ts';
+import { ALUMINIUM_GROUND_WORDS, LAYER_WORDS } from './schemeWords.ts';
 import { shown, shownNumber, shownRoughPercent, shownTime, shownUnit, shownWeight, type Quantity, type UnitSystem } from './units.ts';
 
 /** A number with its spread: `24 µm (17 to 31)`; without one where all are the same. */
@@ -89,7 +89,7 @@ export function totalSentences({ plan }: ReportedScheme, system: UnitSystem): st
 /** How each colour hides what is beneath it. */
 export function hidingSentences({ hiding }: ReportedScheme, system: UnitSystem): string[] {
   return hiding.map(({ run, hiding_m, contrast, seenContrast, coatsToHide, moreCoats, moreWeight_kg_m2 }) => {
-    const over = run.beneath === null ? 'black and white, as what is beneath has no stated colour' : run.beneath.name;
+    const over = run.beneath?.name ?? (run.isOverAluminium ? ALUMINIUM_GROUND_WORDS : 'black and white, as what is beneath has no stated colour');
     const laid = `${run.colour.name} over ${over}: ${counted(run.coats, 'coat')}, ${shown(run.film_m, 'film', system)} dry, contrast ${contrast.toFixed(3)}${seenContrast === null ? '' : ` (${seenContrast.toFixed(3)} as seen with a glossy face)`}.`;
     if (!Number.isFinite(hiding_m)) return `${laid} By its stated optics it never hides.`;
     const needs = `It hides, at 0.98, from ${shown(hiding_m, 'film', system)}: ${counted(coatsToHide, 'such coat')}`;

@@ -1,3 +1,4 @@
+import { ALUMINIUM_REFLECTANCE } from '../materials/aluminiumFilm.ts';
 import type { StepSpec } from '../job/schema.ts';
 import type { FixedThing, Layer } from '../scheme/finding.ts';
 import { shown, shownPercent, shownTime, type UnitSystem } from './units.ts';
@@ -23,6 +24,9 @@ export const COAT_DEFINITIONS_SOURCE = 'AC 43.13-1B 2-20 and 2-21, in our own wo
 
 /** Said wherever leaving a coat out is in question. */
 export const LEAVING_OUT = 'Leaving a coat out is not this program’s to allow: the approved data and a licensed person decide.';
+
+/** An aluminium film as the ground of a colour, with that its brightness is assumed. */
+export const ALUMINIUM_GROUND_WORDS = `aluminium, taken as ${shownPercent(ALUMINIUM_REFLECTANCE.value)} bright, assumed`;
 
 /** What no rule here can look into. */
 export const NOT_CHECKED: readonly string[] = [

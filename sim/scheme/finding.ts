@@ -37,7 +37,7 @@ export type FindingData =
   | { readonly rule: 'retarder'; readonly share: number; readonly most: number }
   | { readonly rule: 'dark-first'; readonly dark: string; readonly light: string; readonly lightOnTop_m: number; readonly darkOnTop_m: number }
   | { readonly rule: 'bleeds'; readonly colour: string; readonly over: string }
-  | { readonly rule: 'shows-through'; readonly colour: string; readonly film_m: number; readonly hiding_m: number; readonly contrast: number; readonly moreCoats: number };
+  | { readonly rule: 'shows-through'; readonly colour: string; readonly isOverAluminium: boolean; readonly film_m: number; readonly hiding_m: number; readonly contrast: number; readonly moreCoats: number };
 
 export type SchemeRule = FindingData['rule'];
 

@@ -36,5 +36,5 @@ function bleeding(plan: PlannedScheme, { colour, lastStep }: ColourRun): SchemeF
 function showsThrough(plan: PlannedScheme, run: ColourRun): SchemeFinding[] {
   const { hiding_m, contrast, moreCoats } = hidingRow(plan, run);
   if (run.film_m >= hiding_m) return [];
-  return [findingAt(stepAt(plan, run.lastStep), run.lastStep, 'doubt', { rule: 'shows-through', colour: run.colour.name, film_m: run.film_m, hiding_m, contrast, moreCoats })];
+  return [findingAt(stepAt(plan, run.lastStep), run.lastStep, 'doubt', { rule: 'shows-through', colour: run.colour.name, isOverAluminium: run.isOverAluminium, film_m: run.film_m, hiding_m, contrast, moreCoats })];
 }

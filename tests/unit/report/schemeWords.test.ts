@@ -31,6 +31,14 @@ describe('words of a scheme', () => {
     expect(schemeFindingWords(wet, 'metric').found).toBe('“Aluminium 1” begins 6 min after this coat, which is dry to touch after 10 min in this air.');
   });
 
+  it('says over which ground a colour is judged, and that an aluminium one is assumed', () => {
+    const cream = { id: 'cream', name: 'Cream', reflectance_percent: 78, scatter_per_mm: 90, bleeds: false };
+    const over = reportScheme(handPlan([{ kind: 'spray', layer: 'aluminium' }, { kind: 'spray', layer: 'colour', colour: cream, dry_um: 5 }], { clearCoats: 0 }));
+    expect(flat(schemeText(over, 'metric'))).toContain('Cream over aluminium, taken as 55 % bright, assumed: 1 coat');
+    expect(schemeFindingWords(over.findings.find(({ rule }) => rule === 'shows-through')!, 'metric').found).toMatch(/^Cream has 5 µm dry in all over aluminium, taken as 55 % bright, assumed, contrast/);
+    expect(JSON.stringify(schemeJson(over, 'metric'))).toContain('"overAluminium":{"taken_percent":55');
+  });
+
   it('has a source for every rule, and no verdict of airworthiness anywhere', () => {
     expect(Object.values(RULE_SOURCES).filter((source) => source.length < 10)).toEqual([]);
     expect(schemeText(report, 'metric').match(/airworthy/g)).toEqual(['airworthy']);

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { ColourSpec } from '../../../sim/job/schema.ts';
+import { ALUMINIUM_REFLECTANCE } from '../../../sim/materials/aluminiumFilm.ts';
 import type { SchemeRule } from '../../../sim/scheme/finding.ts';
+import { contrastOver } from '../../../sim/scheme/hiding.ts';
+import { hidingRows } from '../../../sim/scheme/hidingRows.ts';
 import { schemeFindings } from '../../../sim/scheme/schemeRules.ts';
 import { changedStep, handPlan, SOUND_STEPS, without, type HandStep } from './handPlan.ts';
 
@@ -169,6 +172,21 @@ describe('colours', () => {
     expect(rules([colour(MAROON, 100), colour(BLUE, 60)], NO_FABRIC)).toContainEqual(['bleeds', 'doubt', 1]);
     expect(rules([colour(CREAM, 80), colour(MAROON, 100)], NO_FABRIC).map(([rule]) => rule)).not.toContain('bleeds');
     expect(rules([colour(MAROON, 100), spray({ layer: 'aluminium' })], NO_FABRIC).map(([rule]) => rule)).not.toContain('bleeds');
+  });
+
+  it('judges a colour over aluminium by that, clear between or not; over black and white where aluminium covers a part, or another coat lies between', () => {
+    const row = (...between: HandStep[]) => hidingRows(handPlan([...between, colour(CREAM, 40)], NO_FABRIC))[0]!;
+    const chart = row();
+    const aluminium = row(spray({ layer: 'aluminium' }));
+    expect([chart.run.isOverAluminium, aluminium.run.isOverAluminium]).toEqual([false, true]);
+    expect(aluminium.contrast).toBe(contrastOver(aluminium.run.optics, aluminium.run.film_m, 0.55));
+    // A ground nearer to the colour than a chart's black asks for less film.
+    expect(aluminium.hiding_m).toBeLessThan(chart.hiding_m);
+    expect(row(spray({ layer: 'aluminium' }), spray({ layer: 'clear' })).hiding_m).toBe(aluminium.hiding_m);
+    for (const other of [row(spray({ layer: 'aluminium', share_percent: 30 })), row(spray({ layer: 'aluminium' }), spray({ layer: 'primer' })), row(spray({ layer: 'aluminium' }), spray({ layer: 'colour' }))]) {
+      expect([other.run.isOverAluminium, other.hiding_m]).toEqual([false, chart.hiding_m]);
+    }
+    expect(ALUMINIUM_REFLECTANCE.source).toMatch(/^Assumed/);
   });
 
   it('says how many coats more a colour needs to hide', () => {
