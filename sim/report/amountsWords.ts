@@ -5,6 +5,7 @@ import type { Labour } from '../scheme/labour.ts';
 import type { Spread } from '../scheme/planned.ts';
 import type { MissingForCost, ProductPurchase, Purchase, TotalCost } from '../scheme/purchase.ts';
 import type { TinChoice } from '../scheme/tins.ts';
+import { spanWords } from './clockWords.ts';
 import { shownMoment } from './momentWords.ts';
 import { spreadWords } from './schemeSections.ts';
 import { tinLabel } from './tinLabel.ts';
@@ -133,14 +134,19 @@ export function balanceWorking({ mappedCoats, evenCoats }: PanelBalance): string
   return `Weight times its distance from the hinge line, square to it, in the panel’s plane. ${mappedCoats} sprayed coats lie as their laid film does; ${evenCoats} coats and the tapes are taken to lie evenly, also a coat on a part of the area, as its place is not stated. The part’s own weight, its thickness and curve are left out.`;
 }
 
+/** A time at work as the sheet Days writes it: `4 h 56 min`; seconds below two minutes. */
+export function workTimeWords(work_s: number): string {
+  return work_s < 120 ? shownTime(work_s) : spanWords(work_s / 60);
+}
+
 /** Hours at work, and waits apart. */
 export function labourSentence({ kinds, work_s, wait_s }: Labour): string {
-  const parts = kinds.filter((kind) => kind.work_s > 0).map((kind) => `${WORK_WORDS[kind.kind]} ${shownTime(kind.work_s)}`);
-  return `${capitalised(shownTime(work_s))} at work: ${listed(parts)}. Least waits as stated for 70 °F (21.1 °C) come to ${shownTime(wait_s)} one after another, and are no time at work.`;
+  const parts = kinds.filter((kind) => kind.work_s > 0).map((kind) => `${WORK_WORDS[kind.kind]} ${workTimeWords(kind.work_s)}`);
+  return `${capitalised(workTimeWords(work_s))} at work: ${listed(parts)}. Least waits as stated for 70 °F (21.1 °C) come to ${workTimeWords(wait_s)} one after another, and are no time at work.`;
 }
 
 /** What the figures leave out. */
 export function amountsLimits({ amounts }: AmountsAnswer, system: UnitSystem): string {
   const { left_m3, leftFraction } = amounts.options;
-  return `Assumed for each sprayed coat: ${shownLiquid(left_m3, system)} and ${shownPercent(leftFraction)} of what leaves the gun stay in cup, hose and strainer; of a brushed coat, its stated loss. Low and high ends take all coats to be off the same way at once. Left out: thinner for washing, coats done again, liquid that spoils.`;
+  return `Assumed for each sprayed coat: ${shownLiquid(left_m3, system)} and ${shownPercent(leftFraction)} of what leaves the gun stay in cup, hose and strainer; of a brushed coat, its stated loss. Low and high ends take all coats to be off the same way at once. Left out: dope that tapes, patches and rings are set in, thinner for washing, coats done again, liquid that spoils.`;
 }
