@@ -22,11 +22,11 @@ const THICK_S = 24;
 const WARMER_K = 5;
 
 /**
- * Another ratio, to fix the law's slope: this much more of thinner to one of finish. Near the most thinner it is less by
- * far more: there half a volume changes the share of thinner by so little that it would fix no slope.
+ * Another ratio, to fix the law's slope: this much more of thinner to one of finish; of a mix thinned twofold or more half
+ * as much, as there half a volume changes the share of thinner by too little to fix a slope.
  */
 const RATIO_STEP = 0.5;
-const RATIO_STEP_BACK = -5;
+const HALVED_FROM = 2;
 
 /** Where the mix stands, how far to thin it, and what it is this afternoon. */
 export function todayThinning(question: TodayQuestion): TodayThinning {
@@ -76,8 +76,7 @@ function viscosityAt(mix: Mix, thinned: Mix, temperature_K: number): number {
 /** The mix as it is, and by the finish's own law a little thinner, make the slope. */
 function lawOf(question: TodayQuestion, mix: Mix, liquid_K: number): ThinningLaw {
   const reading = (thinned: Mix) => ({ thinnerPerFinish: thinned.thinnerRatio, viscosity_m2_s: viscosityAt(mix, thinned, liquid_K), temperature_K: liquid_K });
-  const up = mix.thinnerRatio + RATIO_STEP <= MOST_THINNER;
-  const other = makeMix(todayMixSpec(question, mix.thinnerRatio + (up ? RATIO_STEP : RATIO_STEP_BACK)), '/today');
+  const other = makeMix(todayMixSpec(question, mix.thinnerRatio < HALVED_FROM ? mix.thinnerRatio + RATIO_STEP : mix.thinnerRatio / 2), '/today');
   return fitThinning([reading(mix), reading(other)], mix.viscosity.sensitivity_K, liquid_K);
 }
 
