@@ -1,4 +1,5 @@
 import {
+  CELSIUS_0_K,
   airAdvice, airAdviceJson, airAdviceText, changedMixSpec, checkRange, CrosscoatError, minutesOf, USUAL_AIR,
   type AirSpec, type HourSpec, type UnitSystem,
 } from '../../sim/index.ts';
@@ -24,7 +25,6 @@ export interface AirOptions {
   readonly json?: true;
 }
 
-const CELSIUS_0_K = 273.15;
 /** Shares of retarder whose film is shown, % of the thinner: the middle and a little more than the usual 5 to 15 %. */
 const SHOWN_percent = [10, 20];
 

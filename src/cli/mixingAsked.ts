@@ -1,4 +1,5 @@
 import {
+  CELSIUS_0_K,
   CrosscoatError, cupById, cupByWord, LEFT_IN_POT_M3, parseRatio, partDensities, planMixing, USUAL_LANDED, viscosityInRange_m2_s,
   type BatchAsked, type Cup, type MixingAsked, type MixRatio, type ThinningReading,
 } from '../../sim/index.ts';
@@ -7,7 +8,6 @@ import { secondsOf, temperatureOf } from './cupAnswer.ts';
 import type { MixOptions } from './mixOptions.ts';
 import { quantityOf, wholeNumber } from './optionValues.ts';
 
-const CELSIUS_0_K = 273.15;
 /** Where nothing else says it: a cup that lacquers ready for the gun run through in its range, and the temperature that makers state theirs for. */
 const USUAL = { cup: 'zahn-2', temperature_K: 21 + CELSIUS_0_K };
 

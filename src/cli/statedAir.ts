@@ -1,4 +1,4 @@
-import { CrosscoatError, USUAL_AIR, type AirSpec } from '../../sim/index.ts';
+import { CELSIUS_0_K, CrosscoatError, USUAL_AIR, type AirSpec } from '../../sim/index.ts';
 import { quantityOf } from './optionValues.ts';
 
 /** Options that state the air of a room. */
@@ -9,7 +9,6 @@ export interface AirWords {
   readonly speed?: string;
 }
 
-const CELSIUS_0_K = 273.15;
 
 /** The air that the options state. @throws `unit`, naming the option. */
 export function statedAir({ temp, rh, altitude, speed }: AirWords): AirSpec {

@@ -1,4 +1,5 @@
 import {
+  CELSIUS_0_K,
   answerToday, cupByWord, CrosscoatError, finishById, jobOfToday, parseRatio, partDensities, serialiseJob, thinnerById, todayJson, todayText, USUAL_TODAY,
   genericMixSpec, type BackingWord, type TodayQuestion, type UnitSystem,
 } from '../../sim/index.ts';
@@ -30,7 +31,6 @@ export interface TodayOptions extends AirWords {
   readonly json?: true;
 }
 
-const CELSIUS_0_K = 273.15;
 
 /** Answers the front sheet, or prints its answer as a job. @returns the exit code. */
 export async function today(io: Io, options: TodayOptions): Promise<number> {

@@ -1,12 +1,11 @@
 import { computed, signal } from '@preact/signals';
-import { airAdvice, backingById, changedMixSpec, CrosscoatError, LONGEST_HOURS, localTimeOf, minutesOf, readHours, type AirAdvice, type AirSpec, type HourSpec, type Job, type MixSpec, type Remedy } from '../../../sim/index.ts';
+import { CELSIUS_0_K, airAdvice, backingById, changedMixSpec, CrosscoatError, LONGEST_HOURS, localTimeOf, minutesOf, readHours, type AirAdvice, type AirSpec, type HourSpec, type Job, type MixSpec, type Remedy } from '../../../sim/index.ts';
 import { changeJob, closeStep, mix, panel } from '../document.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { withValueAt } from '../path.ts';
 import { state } from '../state.ts';
 import { schemeStage, shownScheme } from './scheme.ts';
 
-const CELSIUS_0_K = 273.15;
 
 /** What the last file of hours was told of; gone on reload. */
 export const hoursNotes = signal<readonly string[]>([]);

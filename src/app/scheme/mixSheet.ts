@@ -1,5 +1,6 @@
 import { computed } from '@preact/signals';
 import {
+  CELSIUS_0_K,
   backingById, coatLiquid, cupById, CrosscoatError, makeAir, mixSlip, parseRatio, partDensities, planMixing, ratioAsTyped, retarderSteps, specRatio, thinnedSpec, viscosityInRange_m2_s,
   type MixingAsked, type MixRatio, type MixSpec, type PlannedStep, type ReportedMixing, type RetarderStep, type ThinningReading,
 } from '../../../sim/index.ts';
@@ -10,7 +11,6 @@ import type { MixPrefs, MixReadingPrefs } from './mixPrefs.ts';
 import { lookAtScheme, shownScheme } from './scheme.ts';
 import { schemePlan } from './schemePlan.ts';
 
-const CELSIUS_0_K = 273.15;
 const CUBIC_METRES_PER_ML = 1e-6;
 /** Nobody pours to the fourth figure. */
 const POURED_FIGURES = 3;

@@ -1,11 +1,10 @@
 import { computed, signal } from '@preact/signals';
-import { answerToday, cupById, finishById, jobOfToday, thinnerById, USUAL_TODAY, type TodayAnswer, type TodayQuestion } from '../../../sim/index.ts';
+import { CELSIUS_0_K, answerToday, cupById, finishById, jobOfToday, thinnerById, USUAL_TODAY, type TodayAnswer, type TodayQuestion } from '../../../sim/index.ts';
 import { replaceJob } from '../document.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { USUAL_TODAY_PREFS, type TodayPrefs } from './todayPrefs.ts';
 
-const CELSIUS_0_K = 273.15;
 
 /** Something asked for on the sheet that did not work; stays until dismissed. */
 export const todayProblem = signal<Problem | null>(null);
