@@ -96,9 +96,12 @@ function volumesOf([finish, thinner, retarder]: Parts, densities: PartDensities)
   return [finish / densities.finish_kg_m3, thinner / densities.thinner_kg_m3, retarder / densities.retarder_kg_m3];
 }
 
+/** What the digits of written parts leave of a sum. */
+const ROUNDING = 1e-9;
+
 function ratioOf([finish, thinner, retarder]: Parts, refuse: Refuse): MixRatio {
   if (!(finish > 0)) refuse('has no finish in it; the first figure is the finish and is above 0');
-  const thinnerPerFinish = (thinner + retarder) / finish;
-  if (!(thinnerPerFinish <= MOST_THINNER)) refuse(`is more than ${MOST_THINNER} volumes of thinner to one of finish; the first figure is the finish, so four of finish to one of thinner is 4:1`, 'range');
-  return { thinnerPerFinish, retarderFraction: retarder === 0 ? 0 : retarder / (thinner + retarder) };
+  const stated = (thinner + retarder) / finish;
+  if (!(stated <= MOST_THINNER * (1 + ROUNDING))) refuse(`is more than ${MOST_THINNER} volumes of thinner to one of finish; the first figure is the finish, so four of finish to one of thinner is 4:1`, 'range');
+  return { thinnerPerFinish: Math.min(stated, MOST_THINNER), retarderFraction: retarder === 0 ? 0 : retarder / (thinner + retarder) };
 }
