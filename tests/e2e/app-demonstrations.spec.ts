@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
 
-test.setTimeout(90_000);
+test.setTimeout(180_000);
 
 const STOP_TOLD = /With a stop of 0\.6 s, the heaviest wet film is \d/;
 

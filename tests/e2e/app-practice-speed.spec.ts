@@ -4,7 +4,7 @@ import { expect } from './appPage.ts';
 import { chooseDrill, openPractice, practiceTest as test } from './practicePage.ts';
 import { joined, spray, stroke } from './scriptedHand.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 /** A panel of 3 × 1.5 m on cells of 2 mm: 1500 × 750 of them. */
 function largePanel(): Job {

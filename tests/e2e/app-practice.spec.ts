@@ -5,7 +5,7 @@ import { expect } from './appPage.ts';
 import { chooseDrill, debrief, openPractice, practiceTest as test, savedSession, savedStrokes } from './practicePage.ts';
 import { joined, spray, stroke, type Leg } from './scriptedHand.ts';
 
-test.setTimeout(90_000);
+test.setTimeout(180_000);
 
 /** The planned strokes of a drill as legs of a hand that sprays them exactly. The fluid follows the trigger by the lag, so the hand pulls that much earlier. */
 function planned(id: string, howMany = Infinity): Leg[] {

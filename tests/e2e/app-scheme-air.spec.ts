@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
 import { isNarrow } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 const LOGGED = 'time;temp_F;RH (%)\n2026-05-04T08:00;55;85\n2026-05-04T11:00;66;60\n2026-05-04T14:00;73;45\n2026-05-04T18:00;68;60\n';
 

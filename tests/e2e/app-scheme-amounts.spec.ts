@@ -3,7 +3,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 test('amounts: a missing price is said; typed, the cost appears and is undone; the balance and a coverage are worked out; 360 px', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });

@@ -3,7 +3,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 test('the job card is written, follows the units, is saved as HTML and as text, and fits a telephone', async ({ app, page }) => {
   await expect(app.sentence).toContainText('of the panel', { timeout: 60_000 });

@@ -4,7 +4,7 @@ import ICAL from 'ical.js';
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 test('the days are laid, a step is tried late, hours are changed and undone, and the calendar is read back', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });

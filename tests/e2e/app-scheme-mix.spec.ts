@@ -4,7 +4,7 @@ import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 async function openMix(page: Page): Promise<Locator> {
   const stage = await openStage(page, /^Scheme/, 'Scheme', 'Mix');

@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 test('the vapour of a coat is told first, answers to the room, is undone, and opens to its working', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });

@@ -5,7 +5,7 @@ import { movedCorners, photographed, PLAIN_CAMERA, strokeFilm } from '../helpers
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 test('a window is mapped, probed by the keyboard and used; set-ups are compared and reported', async ({ app, page }) => {
   await expect(app.sentence).toContainText('inside the limits', { timeout: 60_000 });

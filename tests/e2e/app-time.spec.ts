@@ -21,7 +21,7 @@ async function numberOf(page: Page, name: 'data-time' | 'data-wet'): Promise<num
   return Number(await line(page).getAttribute(name));
 }
 
-test.setTimeout(120_000);
+test.setTimeout(180_000);
 
 test('the wet film falls with time, map and section follow, and the film as laid comes back', async ({ app, page }) => {
   await app.openPlanned();

@@ -3,7 +3,7 @@ import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './appPage.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
-test.setTimeout(90_000);
+test.setTimeout(180_000);
 
 async function openToday(page: Page): Promise<Locator> {
   const stage = await openStage(page, /Today/, 'Today');

@@ -23,8 +23,8 @@ export class AppPage {
 
   /** Until the film is laid, judged and its cures are tried. */
   async settled(): Promise<void> {
-    await expect(this.sentence).toContainText('of the panel', { timeout: 30_000 });
-    await expect(this.page.locator('.working')).toHaveText('', { timeout: 30_000 });
+    await expect(this.sentence).toContainText('of the panel', { timeout: 90_000 });
+    await expect(this.page.locator('.working')).toHaveText('', { timeout: 90_000 });
   }
 
   get sentence(): Locator {
