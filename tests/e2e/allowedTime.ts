@@ -6,7 +6,7 @@ import { test, type Page } from '@playwright/test';
  */
 const REFERENCE_MS = 54;
 /** Other work shares the two cores while tests run, so a test fails only well beyond what was asked; the figure is printed. */
-const SLACK = 1.5;
+const SLACK = 2;
 /** No machine is excused for being slower than this: a limit that grows without end checks nothing. */
 const SLOWEST = 4;
 
@@ -29,10 +29,13 @@ async function work_ms(page: Page): Promise<number> {
   });
 }
 
-/** What a test of speed may take on this machine, ms, when `asked_ms` is asked of the machine of the README. Never less than that. */
-export async function allowed_ms(page: Page, asked_ms: number): Promise<number> {
+/**
+ * What a test of speed may take on this machine, ms, when `asked_ms` is asked of the machine of the README. Never less than that.
+ * @param slack how far beyond it a test fails; more for the slowest of many frames, which are those that other work hits.
+ */
+export async function allowed_ms(page: Page, asked_ms: number, slack = SLACK): Promise<number> {
   const pace = Math.min(SLOWEST, Math.max(1, (await work_ms(page)) / REFERENCE_MS));
-  const allowed = SLACK * pace * asked_ms;
+  const allowed = slack * pace * asked_ms;
   test.info().annotations.push({ type: `allowed, ms (asked ${String(asked_ms)}, machine ${pace.toFixed(1)} times slower)`, description: allowed.toFixed(0) });
   return allowed;
 }
