@@ -67,7 +67,9 @@ test('space plays and pauses, a key is a step there and back, and 30 times real 
   const pace = ((to_s - from_s) * 1000) / (to_ms - from_ms);
   test.info().annotations.push({ type: 'times real time, asked for 30', description: pace.toFixed(1) });
   // Both ends are read to a frame of a quarter of a second at most, of three.
-  expect(pace).toBeGreaterThan(30 * (1 - 0.5 / 3));
+  // A slower machine shows fewer moments of the film in the same time, by as much.
+  const slower = (await allowed_ms(page, 1000, 1)) / 1000;
+  expect(pace).toBeGreaterThan((30 * (1 - 0.5 / 3)) / slower);
   // The time that was asked for when it paused is still on its way.
   const asked = await slider(page).getAttribute('aria-valuetext');
   await expect(line(page)).toContainText(`${asked}: `);
