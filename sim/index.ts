@@ -4,7 +4,7 @@
  */
 
 export { CrosscoatError, type ErrorCode, type Place, type Warning, type WarningCode } from './base/errors.ts';
-export { CELSIUS_0_K, parseQuantity, unitSize, type QuantityName } from './base/units.ts';
+export { CELSIUS_0_K, M2_S_PER_MM2_S, parseQuantity, unitSize, type QuantityName } from './base/units.ts';
 export { cellAt, cellCount, type Grid } from './base/grid.ts';
 export { gunAxes, type GunAxes, type Vector } from './base/gunAxes.ts';
 export { fanScale, raySource } from './base/raySource.ts';

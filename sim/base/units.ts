@@ -28,6 +28,8 @@ export interface Unit {
  */
 /** 0 °C in kelvin, exact. */
 export const CELSIUS_0_K = 273.15;
+/** One mm²/s, m²/s. */
+export const M2_S_PER_MM2_S = 1e-6;
 export const METRES_PER_INCH = 0.0254;
 /** The pound-force to a square inch: 0.453 592 37 kg × 9.806 65 m/s² / (0.0254 m)², exact. */
 export const PASCALS_PER_PSI = (0.45359237 * 9.80665) / METRES_PER_INCH ** 2;

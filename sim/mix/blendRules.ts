@@ -1,5 +1,5 @@
 import { checkRange } from '../base/check.ts';
-import { M2_S_PER_MM2_S } from './cups.ts';
+import { M2_S_PER_MM2_S } from '../base/units.ts';
 
 /** One liquid of a blend. */
 export interface BlendedLiquid {

@@ -1,8 +1,6 @@
 import { CrosscoatError, type Place } from '../base/errors.ts';
+import { M2_S_PER_MM2_S } from '../base/units.ts';
 import type { Cup } from '../materials/cups.ts';
-
-/** One mm²/s, m²/s. */
-export const M2_S_PER_MM2_S = 1e-6;
 
 /**
  * Kinematic viscosity from a cup's drain time, m²/s. Outside `cup.least_s` to `cup.most_s` the

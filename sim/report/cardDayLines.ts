@@ -17,7 +17,7 @@ const LEAST_ALIKE = 4;
 export function cardDayLines({ entries }: CardDay, system: UnitSystem): EntryLines[] {
   const whole = entries.map((entry) => ({ entry, lines: cardLines(entry, system) }));
   return whole.map(({ entry, lines }, i) => {
-    const earlier = whole.slice(0, i).find((other) => alike(other.lines, lines).length >= LEAST_ALIKE && other.entry.gun?.picture.length === entry.gun?.picture.length);
+    const earlier = whole.slice(0, i).find((other) => alike(other.lines, lines).length >= LEAST_ALIKE && other.entry.gun?.laidBy === entry.gun?.laidBy);
     if (earlier === undefined) return { entry, lines, isPictured: entry.gun !== null };
     const same = alike(earlier.lines, lines);
     const heads = same.map(({ head }) => head.toLowerCase()).join(', ');

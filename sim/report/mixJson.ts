@@ -1,4 +1,4 @@
-import { CELSIUS_0_K } from '../base/units.ts';
+import { CELSIUS_0_K, M2_S_PER_MM2_S } from '../base/units.ts';
 import type { Between } from '../mix/between.ts';
 import type { CupTime } from '../mix/cupTime.ts';
 import type { Amount, MixedParts, PotFill } from '../mix/mixBatch.ts';
@@ -10,8 +10,6 @@ import { ratioAsTyped, ratioWords } from './ratioWords.ts';
 import { RESULT_VERSION, warningJson } from './reportJson.ts';
 import type { LaterSeconds, ReportedMixing, ReportedThinning } from './reportedMixing.ts';
 
-/** One of each in SI. */
-const MM2_S = 1e-6;
 const ML = 1e-6;
 const GRAM = 1e-3;
 const UM = 1e-6;
@@ -56,7 +54,7 @@ export function cupJson({ viscosity_m2_s, time, other, later }: ReportedCup): Js
     cup: cup.id,
     cupName: cup.name,
     seconds: jsonNumber(time.seconds),
-    viscosity_mm2_s: jsonNumber(viscosity_m2_s, MM2_S),
+    viscosity_mm2_s: jsonNumber(viscosity_m2_s, M2_S_PER_MM2_S),
     inRange: true,
     range_s: [cup.least_s, cup.most_s],
     standard_C: cup.standard_C,
@@ -87,7 +85,7 @@ function timeJson({ cup, seconds, fitting }: CupTime): JsonObject {
 }
 
 function laterJson({ temperature_K, time, viscosity_m2_s, low_s, high_s }: LaterSeconds): JsonObject {
-  return { temperature_C: jsonNumber(temperature_K - CELSIUS_0_K), viscosity_mm2_s: between(viscosity_m2_s, MM2_S), ...timeJson(time), low_s: low_s === null ? null : jsonNumber(low_s), high_s: high_s === null ? null : jsonNumber(high_s) };
+  return { temperature_C: jsonNumber(temperature_K - CELSIUS_0_K), viscosity_mm2_s: between(viscosity_m2_s, M2_S_PER_MM2_S), ...timeJson(time), low_s: low_s === null ? null : jsonNumber(low_s), high_s: high_s === null ? null : jsonNumber(high_s) };
 }
 
 function thinningJson({ law, origin, sensitivity_K, time, viscosity_m2_s, isBeyondReadings, wanted, later, guess }: ReportedThinning): JsonObject {
@@ -96,7 +94,7 @@ function thinningJson({ law, origin, sensitivity_K, time, viscosity_m2_s, isBeyo
     temperature_C: jsonNumber(law.temperature_K - CELSIUS_0_K),
     sensitivity_K: between(sensitivity_K, 1),
     sensitivityFitted: law.sensitivityFitted,
-    viscosity_mm2_s: jsonNumber(viscosity_m2_s, MM2_S),
+    viscosity_mm2_s: jsonNumber(viscosity_m2_s, M2_S_PER_MM2_S),
     ...timeJson(time),
     beyondReadings: isBeyondReadings,
     wanted: wanted === null ? null : {
@@ -104,6 +102,6 @@ function thinningJson({ law, origin, sensitivity_K, time, viscosity_m2_s, isBeyo
       ratio: wanted.ratio === null ? null : ratioAsTyped(wanted.ratio), thinnerPerFinish: wanted.ratio === null ? null : jsonNumber(wanted.ratio.thinnerPerFinish),
     },
     at: later === null ? null : laterJson(later),
-    firstGuess: guess === null ? null : { refutas_mm2_s: jsonNumber(guess.refutas_m2_s, MM2_S), arrhenius_mm2_s: jsonNumber(guess.arrhenius_m2_s, MM2_S), cubeRoot_mm2_s: jsonNumber(guess.cubeRoot_m2_s, MM2_S), spreadRatio: jsonNumber(guess.spreadRatio), finish_mm2_s: jsonNumber(guess.finish_m2_s, MM2_S), thinner_mm2_s: jsonNumber(guess.thinner_m2_s, MM2_S) },
+    firstGuess: guess === null ? null : { refutas_mm2_s: jsonNumber(guess.refutas_m2_s, M2_S_PER_MM2_S), arrhenius_mm2_s: jsonNumber(guess.arrhenius_m2_s, M2_S_PER_MM2_S), cubeRoot_mm2_s: jsonNumber(guess.cubeRoot_m2_s, M2_S_PER_MM2_S), spreadRatio: jsonNumber(guess.spreadRatio), finish_mm2_s: jsonNumber(guess.finish_m2_s, M2_S_PER_MM2_S), thinner_mm2_s: jsonNumber(guess.thinner_m2_s, M2_S_PER_MM2_S) },
   };
 }

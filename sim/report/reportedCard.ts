@@ -22,6 +22,8 @@ export interface CardMix {
 
 /** Gun and strokes of a sprayed coat as the card tells them. */
 export interface CardGun {
+  /** The same for coats that are sprayed by the same coat of the job with the same mix. */
+  readonly laidBy: string;
   readonly setUpName: string;
   readonly distance_m: number;
   readonly fanWidth_m: number;

@@ -1,4 +1,4 @@
-import { CELSIUS_0_K } from '../base/units.ts';
+import { CELSIUS_0_K, M2_S_PER_MM2_S } from '../base/units.ts';
 import type { CupTime } from '../mix/cupTime.ts';
 import type { TodayAnswer, TodayPart, TodayRatio, TodaySprayed, TodayWait } from '../scheme/today.ts';
 import { airCautions } from './airReport.ts';
@@ -13,7 +13,6 @@ import type { UnitSystem } from './units.ts';
 const UM = 1e-6;
 const ML = 1e-6;
 const G_M2 = 1e-3;
-const MM2_S = 1e-6;
 const HOUR = 3600;
 const MINUTE = 60;
 
@@ -49,7 +48,7 @@ const FIGURES: Readonly<Record<TodayPart, (answer: TodayAnswer, system: UnitSyst
     cup: thinning.cup.id,
     read_s: thinning.read_s,
     refusal: thinning.refusal,
-    viscosity_mm2_s: jsonNumber(thinning.viscosity_m2_s, MM2_S),
+    viscosity_mm2_s: jsonNumber(thinning.viscosity_m2_s, M2_S_PER_MM2_S),
     seconds: orNull(thinning.now.seconds),
     otherCups: thinning.otherCups.map(cupJson),
     thinnerPerFinish: jsonNumber(thinning.thinnerRatio),
@@ -121,7 +120,7 @@ function cupJson({ cup, seconds }: CupTime): JsonValue {
 }
 
 function ratioJson({ seconds, viscosity_m2_s, thinnerRatio }: TodayRatio): JsonValue {
-  return { seconds, viscosity_mm2_s: jsonNumber(viscosity_m2_s, MM2_S), thinnerPerFinish: orNull(thinnerRatio) };
+  return { seconds, viscosity_mm2_s: jsonNumber(viscosity_m2_s, M2_S_PER_MM2_S), thinnerPerFinish: orNull(thinnerRatio) };
 }
 
 function sprayedJson({ from, thinnerRatio }: TodaySprayed): JsonValue {

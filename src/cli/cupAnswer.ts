@@ -1,11 +1,9 @@
-import { cupByWord, cupTime, cupTimeAt, CrosscoatError, secondsInRange, USUAL_SENSITIVITY_K, viscosityInRange_m2_s, type Cup, type CupTime, type LaterSeconds, type ReportedCup } from '../../sim/index.ts';
+import { M2_S_PER_MM2_S, cupByWord, cupTime, cupTimeAt, CrosscoatError, secondsInRange, USUAL_SENSITIVITY_K, viscosityInRange_m2_s, type Cup, type CupTime, type LaterSeconds, type ReportedCup } from '../../sim/index.ts';
 import type { MixOptions } from './mixOptions.ts';
 import { quantityOf } from './optionValues.ts';
 
 type CupOptions = Pick<MixOptions, 'cup' | 'seconds' | 'viscosity' | 'from' | 'to' | 'temp' | 'at'>;
 
-/** One mm²/s in m²/s. */
-const MM2_S = 1e-6;
 
 /**
  * What a cup says of seconds or of a viscosity; null where neither was given.
@@ -53,7 +51,7 @@ function otherCup(word: string, viscosity_m2_s: number): CupTime {
 function viscosityOf(text: string): number {
   const parts = /^\s*(\d+\.?\d*|\.\d+)\s*(?:mm²\/s|mm2\/s|cst)?\s*$/i.exec(text);
   const mm2_s = parts === null ? NaN : Number(parts[1]);
-  if (mm2_s > 0 && mm2_s <= 1e5) return mm2_s * MM2_S;
+  if (mm2_s > 0 && mm2_s <= 1e5) return mm2_s * M2_S_PER_MM2_S;
   throw new CrosscoatError('unit', `--viscosity = "${text}" is no kinematic viscosity; give mm²/s (the same as cSt) above 0, such as 100`);
 }
 

@@ -1,7 +1,8 @@
 import { describe } from 'vitest';
 import { cupById } from '../../sim/materials/cups.ts';
 import { finishById } from '../../sim/materials/finishes.ts';
-import { cupSeconds, cupViscosity_m2_s, M2_S_PER_MM2_S } from '../../sim/mix/cups.ts';
+import { M2_S_PER_MM2_S } from '../../sim/base/units.ts';
+import { cupSeconds, cupViscosity_m2_s } from '../../sim/mix/cups.ts';
 import { viscosity_Pa_s, warmthFactor } from '../../sim/mix/viscosity.ts';
 import { lastDigit, testPublished, type PublishedRow } from '../helpers/publishedRow.ts';
 

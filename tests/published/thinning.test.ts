@@ -1,7 +1,8 @@
 import { describe } from 'vitest';
 import { cupById } from '../../sim/materials/cups.ts';
 import { arrheniusBlend_m2_s, cubeRootBlend_m2_s, refutasBlend_m2_s, type BlendedLiquid } from '../../sim/mix/blendRules.ts';
-import { cupSeconds, cupViscosity_m2_s, M2_S_PER_MM2_S } from '../../sim/mix/cups.ts';
+import { M2_S_PER_MM2_S } from '../../sim/base/units.ts';
+import { cupSeconds, cupViscosity_m2_s } from '../../sim/mix/cups.ts';
 import { cupTimeAt } from '../../sim/mix/cupTime.ts';
 import { changedMixSpec, genericMixSpec } from '../../sim/mix/changedMixSpec.ts';
 import { makeMix } from '../../sim/mix/makeMix.ts';

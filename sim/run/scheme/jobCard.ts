@@ -1,5 +1,5 @@
 import { localTimeOf } from '../../base/localTime.ts';
-import type { Job, MixSpec } from '../../job/schema.ts';
+import type { Job, MixSpec, StepSpec } from '../../job/schema.ts';
 import { cupById, type Cup } from '../../materials/cups.ts';
 import { solventById } from '../../materials/solvents.ts';
 import { cupTime, type CupTime } from '../../mix/cupTime.ts';
@@ -11,7 +11,9 @@ import type { CardDay, CardEntry, CardGun, CardMix, JobCard } from '../../report
 import { schemeAmounts, type CoatAmount } from '../../scheme/amounts.ts';
 import type { PlannedScheme, PlannedStep } from '../../scheme/planned.ts';
 import type { LaidTask, Timeline } from '../../scheme/timeline.ts';
+import type { Panel } from '../../panel/panel.ts';
 import { fanWidth_m } from '../fan.ts';
+import type { CoatStrokes } from '../result.ts';
 import { recordingOf } from '../recordingOf.ts';
 import { settleCoat } from '../settle.ts';
 import { strokesOf } from '../strokes.ts';
@@ -46,6 +48,7 @@ export function jobCard(job: Job, plans: readonly PlannedScheme[], days: CardDay
 function schemeEntries(job: Job, plan: PlannedScheme, laid: ReadonlyMap<string, LaidTask>, days: CardDays | null): CardEntry[] {
   const amounts = new Map(schemeAmounts(plan, job.mixes).coats.map((amount) => [amount.step, amount]));
   const panelNames = plan.scheme.panels.map((id) => job.part.panels.find((panel) => panel.id === id)?.name ?? id);
+  const gunOf = gunsOf(job, plan.scheme.id);
   return plan.steps.map((planned, k): CardEntry => {
     const task = laid.get(`${plan.scheme.id}/${planned.spec.id}`);
     const amount = amounts.get(planned);
@@ -57,7 +60,7 @@ function schemeEntries(job: Job, plan: PlannedScheme, laid: ReadonlyMap<string, 
       step: planned.spec,
       area_m2: planned.area_m2,
       mix: amount === undefined ? null : cardMix(job, amount, days === null || task === undefined ? plan.air.temperature_K : days.temperature_K(task.start)),
-      gun: cardGun(job, planned, `${plan.scheme.id}-${planned.spec.id}`),
+      gun: gunOf(planned),
       wet_m: planned.coat?.wet_m ?? null,
       dry_m: planned.coat?.dry_m ?? null,
       after_m: planned.after_m,
@@ -100,13 +103,33 @@ function fittingTime(cup: Cup, viscosity_m2_s: number): CupTime {
   return time.seconds === null && time.fitting !== null ? cupTime(time.fitting, viscosity_m2_s) : time;
 }
 
-function cardGun(job: Job, { spec }: PlannedStep, id: string): CardGun | null {
-  if (spec.kind !== 'spray') return null;
+/** Gun and strokes before their picture, which has a name of its own on each step. */
+interface LaidGun {
+  readonly gun: Omit<CardGun, 'picture'>;
+  readonly panel: Panel;
+  readonly strokes: CoatStrokes['strokes'];
+}
+
+/** Gun and strokes of each step; coats sprayed alike are planned once. */
+function gunsOf(job: Job, schemeId: string): (step: PlannedStep) => CardGun | null {
+  const known = new Map<string, LaidGun>();
+  return ({ spec }) => {
+    if (spec.kind !== 'spray') return null;
+    const key = JSON.stringify([spec.coat, spec.mix]);
+    const { gun, panel, strokes } = known.get(key) ?? laidGun(job, spec);
+    known.set(key, { gun, panel, strokes });
+    const title = `${panel.name}: first stroke of each pass, with its direction`;
+    return { ...gun, picture: firstStrokeSvg({ title, panel, strokes: strokes.map(({ pass, meant }) => ({ pass, line_m: [...meant.start_m, ...meant.end_m] })), id: `arrow-${schemeId}-${spec.id}` }) };
+  };
+}
+
+function laidGun(job: Job, spec: Extract<StepSpec, { readonly kind: 'spray' }>): LaidGun {
   const setting = settleCoat(spec.mix === undefined ? job : jobWithMix(job, spec.coat, spec.mix), spec.coat, { cell_mm: CELL_MM });
   const { plan, setUp, panel, target, coat } = setting;
   const { strokes, source } = strokesOf(setting, recordingOf(job, coat));
   const fan_m = fanWidth_m(setUp, plan.distance_m);
-  return {
+  const gun = {
+    laidBy: JSON.stringify([spec.coat, spec.mix]),
     setUpName: setUp.name,
     distance_m: plan.distance_m,
     fanWidth_m: fan_m,
@@ -120,14 +143,9 @@ function cardGun(job: Job, { spec }: PlannedStep, id: string): CardGun | null {
     strokeCount: strokes.length,
     isCross: plan.cross,
     isRecorded: source === 'recording',
-    picture: firstStrokeSvg({
-      title: `${panel.name}: first stroke of each pass, with its direction`,
-      panel,
-      strokes: strokes.map(({ pass, meant }) => ({ pass, line_m: [...meant.start_m, ...meant.end_m] })),
-      id: `arrow-${id}`,
-    }),
     target: { film: target.film, thickness_m: target.thickness_m, low_m: target.thickness_m * target.minFraction, high_m: target.thickness_m * target.maxFraction },
   };
+  return { gun, panel, strokes };
 }
 
 /** Steps by the day on which they begin, in order of time; those without a day last. */
