@@ -6,6 +6,14 @@ import { nearestWord } from '../base/nearestWord.ts';
  * a reader meets the same words in an error, in the JSON Schema and in the documentation.
  */
 
+const ID_ADVICE = 'give an id of 1 to 64 letters, digits, - or _, beginning with a letter or digit';
+/** A stable name that other parts of a file refer to. */
+export const id = v.pipe(
+  v.string(ID_ADVICE),
+  v.regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, ID_ADVICE),
+  v.description('stable name that other parts of the job refer to'),
+);
+
 /** A text of at most `longest` letters. */
 export function text(longest: number, description: string) {
   const advice = `give a text of at most ${longest} letters (${description})`;

@@ -1,3 +1,4 @@
+import { CIRCULAR_WAITS_H } from '../../materials/circularWaits.ts';
 import type { DryingFactor } from '../../air/dryingFactor.ts';
 import type { MoistAir } from '../../air/moistAir.ts';
 import type { Mix } from '../../mix/mix.ts';
@@ -21,8 +22,8 @@ interface StatedWaits {
  * coat of the same for good; enamel and primer cure, and their sheets name a time.
  */
 const STATED: Readonly<Record<string, StatedWaits>> = {
-  'clear-dope': { coat: [2, `${CIRCULAR}f, before and after the third clear coat`], dissolves: true },
-  'aluminium-dope': { coat: [1, `${CIRCULAR}g, between the two aluminium coats`], sand: [4, `${CIRCULAR}h, before wet sanding`], dissolves: true },
+  'clear-dope': { coat: [CIRCULAR_WAITS_H.thirdClear, `${CIRCULAR}f, before and after the third clear coat`], dissolves: true },
+  'aluminium-dope': { coat: [CIRCULAR_WAITS_H.betweenAluminium, `${CIRCULAR}g, between the two aluminium coats`], sand: [CIRCULAR_WAITS_H.beforeSanding, `${CIRCULAR}h, before wet sanding`], dissolves: true },
   'colour-dope': { dissolves: true },
   'lacquer': { dissolves: true },
 };

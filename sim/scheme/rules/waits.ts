@@ -1,11 +1,11 @@
+import { CIRCULAR_WAITS_H } from '../../materials/circularWaits.ts';
 import { findingAt, type SchemeFinding } from '../finding.ts';
 import type { PlannedScheme, PlannedStep } from '../planned.ts';
 import { coatsOf, isDopedFabric, wholeCoats, type CoatStep } from './coatsOf.ts';
 
 const HOUR_S = 3600;
-/** At 70 °F, AC 43.13-1B 2-21g and h. */
-const BETWEEN_ALUMINIUM_S = 1 * HOUR_S;
-const BEFORE_SANDING_ALUMINIUM_S = 4 * HOUR_S;
+const BETWEEN_ALUMINIUM_S = CIRCULAR_WAITS_H.betweenAluminium * HOUR_S;
+const BEFORE_SANDING_ALUMINIUM_S = CIRCULAR_WAITS_H.beforeSanding * HOUR_S;
 /** At 70 °F; from memory, AC 43.13-1B 2-21c. */
 const BEFORE_TAPES_S = 2 * HOUR_S;
 const CLEAR_BEFORE_TAPES = 2;

@@ -1,9 +1,9 @@
 import { batch, computed, signal } from '@preact/signals';
 import type { Job, ReportedFit, Wish } from '../../../sim/index.ts';
-import { isDropped } from '../../worker/client.ts';
 import { changeJob, closeStep, coat } from '../document.ts';
-import { problemOf, type Problem } from '../problem.ts';
+import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
+import { whileWorking } from '../whileWorking.ts';
 import { askPool, cancelPool } from './pool.ts';
 import type { FitPrefs } from './setUpsPrefs.ts';
 
@@ -26,22 +26,15 @@ export const isFitOutOfDate = computed(() => {
 /** Works the wish out for the coat in hand. */
 export async function startFit(): Promise<void> {
   const of = { job: state.job.peek(), prefs: state.setUps.peek().fit, coat: coat.peek().id };
-  batch(() => {
-    fitSheet.working.value = true;
-    fitSheet.problem.value = null;
-  });
-  try {
+  fitSheet.problem.value = null;
+  await whileWorking(fitSheet, 'This wish could not be worked out', async () => {
     const { fit, jobs } = await askPool(0, 'workOut', { job: of.job, coat: of.coat, wish: wishOf(of.prefs) });
     batch(() => {
       fitSheet.fit.value = fit;
       fitSheet.jobs.value = jobs;
       fitSheet.madeOf.value = of;
     });
-  } catch (thrown) {
-    if (!isDropped(thrown)) fitSheet.problem.value = problemOf('This wish could not be worked out', thrown);
-  } finally {
-    fitSheet.working.value = false;
-  }
+  });
 }
 
 /** Leaves off. */

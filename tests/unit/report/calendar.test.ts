@@ -67,7 +67,6 @@ describe('daysCalendar', () => {
       fc.asyncProperty(fc.string({ unit: 'binary', minLength: 1, maxLength: 200 }), fc.string({ unit: 'binary', maxLength: 80 }), async (name, jobName) => {
         const text = await daysCalendar(planOf([{ id: name.slice(0, 60), name, work_min: 10, wait_h: 1 }]), { jobName, stamp: STAMP });
         const [step, wait] = eventsOf(text);
-        // eslint-disable-next-line no-control-regex
         const kept = name.replaceAll(/\r\n?/g, '\n').replaceAll(/[\u0000-\u0008\u000b-\u001f\u007f]/g, ' ');
         expect(step!.summary).toBe(kept);
         expect(wait!.summary).toBe(`Wait after ${kept}`);
