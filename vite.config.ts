@@ -21,7 +21,7 @@ export default defineConfig({
     maxWorkers: 2,
     projects: [
       // The model keeps no state, so its files may share what they import: a third of the time.
-      { extends: true, test: { name: 'model', include: ['tests/**/*.test.ts'], exclude: [PAGE_TESTS, 'tests/e2e/**'], isolate: false } },
+      { extends: true, test: { name: 'model', setupFiles: ['tests/helpers/propertySeed.ts'], include: ['tests/**/*.test.ts'], exclude: [PAGE_TESTS, 'tests/e2e/**'], isolate: false } },
       { extends: true, test: { name: 'page', include: [PAGE_TESTS] } },
     ],
   },

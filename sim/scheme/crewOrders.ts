@@ -15,8 +15,7 @@ const ALL_ORDERS_TO = 4;
  * Orders worth trying. Chain by chain, the later ones into the gaps that the earlier leave: all orders of up to four chains; of more the
  * longest first, and each other one put before it. And step by step: the longest remaining first, the usual rule of list scheduling
  * (R.L. Graham, SIAM J. Appl. Math. 17, 416, 1969, from memory), and the one first that could be begun first. Lengths are those stated
- * for 70 °F, or the model's where they are longer. Every order is fixed by the chains alone, and without one chain the orders of the
- * others are among theirs: so one chain more can make the others end no sooner.
+ * for 70 °F, or the model's where they are longer. Every order is fixed by the chains alone.
  */
 export function crewOrders(chains: readonly DayChain[]): readonly CrewOrder[] {
   const spans = chains.map(spansOf);

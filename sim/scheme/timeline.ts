@@ -56,8 +56,9 @@ export const MOST_DAYS = 60;
  * Lays the tasks of all chains through the days: one crew, one task at a time, within working hours; waits run day and night. Each
  * step goes to its earliest start that the steps placed before it have left free: so the steps of one chain fill the waits of
  * another. Of the orders tried (`crewOrders`), the one that leaves least unplaced, then fewest steps past their latest start,
- * then is ready soonest. Where no latest start is stated, a later start makes nothing ready sooner, and one chain more makes the
- * others ready no sooner. Nothing is broken off and gone on with later.
+ * then is ready soonest. Where no latest start is stated, a later start makes one chain alone ready no sooner, and a second chain
+ * makes the first ready no sooner; of three and more, one taken out can make another later (Graham's anomaly): a step that moves
+ * up may take the gap that another had. Nothing is broken off and gone on with later.
  */
 export function layTimeline(chains: readonly DayChain[], setting: TimelineSetting): Timeline {
   const timelines = crewOrders(chains).map((order) => layInOrder(chains, order, setting));

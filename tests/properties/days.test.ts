@@ -65,8 +65,8 @@ describe('the days', () => {
     }), runs);
   });
 
-  it('make the other panels ready no later where one is taken out', () => {
-    fc.assert(fc.property(schemes, setting, fc.nat(3), (steps, rules, which) => {
+  it('of two schemes make the other ready no later where one is taken out; of more Graham’s anomaly is left', () => {
+    fc.assert(fc.property(schemes.map((all) => all.slice(0, 2)), setting, fc.nat(3), (steps, rules, which) => {
       const chains = chainsOf(...steps);
       const out = which % chains.length;
       const rest = chains.filter((_, place) => place !== out);
