@@ -369,3 +369,9 @@ export type { DayHour, DayPlan } from './scheme/dayPlan.ts';
 export type { DayTask } from './scheme/dayTask.ts';
 export type { LaidChain, LaidTask, Timeline } from './scheme/timeline.ts';
 export { dayOf, type WorkingHours } from './scheme/workingHours.ts';
+
+// The record: what was done, and what the gauges read.
+export { momentOf, offsetOfMoment, secondsOfMoment } from './base/moment.ts';
+export type { ChangeSpec, LogEntrySpec, LogKind, ReadingSpec, RuleSpec, SignedSpec, SurveySpec } from './job/schema.ts';
+export { LOG_KINDS, LONGEST_PHOTO } from './job/logSchema.ts';
+export { MOST_READINGS } from './job/surveySchema.ts';

@@ -5,11 +5,11 @@ import { describe, expect, it } from 'vitest';
 
 /** The stages in the order of the work. A stage may use the types of the stages to its left. */
 const STAGES = [
-  'job', 'panel', 'mix', 'air', 'gun', 'stroke', 'deposit', 'film', 'verdict', 'scheme', 'survey', 'picture', 'report',
+  'job', 'panel', 'mix', 'air', 'gun', 'stroke', 'deposit', 'film', 'verdict', 'scheme', 'survey', 'log', 'picture', 'report',
 ];
 const ROOT = resolve(import.meta.dirname, '..');
 /** Packages that the model may stand on: all pure, none touches a page or Node. */
-const MODEL_PACKAGES = ['psychrolib', 'simplex-noise', 'd3-scale', 'd3-scale-chromatic', 'd3-dsv', 'svgpath', 'valibot', '@valibot/to-json-schema', 'ml-levenberg-marquardt', 'ml-matrix', 'ical-generator'];
+const MODEL_PACKAGES = ['psychrolib', 'simplex-noise', 'd3-scale', 'd3-scale-chromatic', 'd3-dsv', 'svgpath', 'valibot', '@valibot/to-json-schema', 'ml-levenberg-marquardt', 'ml-matrix', 'ical-generator', 'canonicalize', '@noble/hashes'];
 
 interface Import {
   readonly from: string;

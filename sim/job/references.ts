@@ -2,6 +2,7 @@ import { SHARE_SLACK_PERCENT } from './defaults.ts';
 import { problem, repeatedIds, unknownId } from './idProblems.ts';
 import type { Problem } from './problems.ts';
 import type { CoatSpec, Job, MixSpec, SetUpSpec, TargetSpec } from './schema.ts';
+import { recordProblems } from './recordReferences.ts';
 import { schemeProblems } from './schemeReferences.ts';
 
 /** What a schema cannot say: ids that are unique and exist, limits in their order, shares that add up. */
@@ -18,6 +19,7 @@ export function referenceProblems(job: Job): Problem[] {
     ...job.coats.flatMap((coat, i) => coatProblems(`/coats/${i}`, coat, job)),
     ...circleProblems(job.coats),
     ...schemeProblems(job),
+    ...recordProblems(job),
   ];
 }
 

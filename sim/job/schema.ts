@@ -1,10 +1,12 @@
 import * as v from 'valibot';
+import { LogEntrySchema } from './logSchema.ts';
 import { ColourSchema, HourSchema, RoomSchema, SchemeSchema, SupplySchema, WorkingSchema } from './schemeSchema.ts';
 import { SetUpSchema } from './setUpSchema.ts';
+import { SurveySchema } from './surveySchema.ts';
 import { id, list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
 
 /** Version of the job file that this build writes. Older versions are upgraded on reading. */
-export const SCHEMA_VERSION = 5;
+export const SCHEMA_VERSION = 6;
 
 /** Longest text of one recording, letters. */
 export const LONGEST_RECORDING = 64e6;
@@ -255,6 +257,8 @@ export const JobSchema = record(
     hours: v.optional(list(HourSchema, 0, 2000, 'the air hour by hour, in order of time')),
     working: v.optional(WorkingSchema),
     supplies: v.optional(list(SupplySchema, 0, 50, 'what products are sold in')),
+    log: v.optional(list(LogEntrySchema, 0, 2000, 'what was really done, in order')),
+    surveys: v.optional(list(SurveySchema, 0, 200, 'what the gauges read')),
   },
   'a job',
 );
@@ -303,3 +307,17 @@ export type WorkingSpec = NonNullable<Job['working']>;
 export type SupplySpec = NonNullable<Job['supplies']>[number];
 /** A recorded path, kept as the text of its file. */
 export type RecordingSpec = Job['recordings'][number];
+/** What was really done at one time. */
+export type LogEntrySpec = NonNullable<Job['log']>[number];
+/** What an entry of the log is about. */
+export type LogKind = LogEntrySpec['kind'];
+/** A change made later: who, when, what was there before. */
+export type ChangeSpec = LogEntrySpec['history'][number];
+/** A sign-off: who, when, in which words, and the digest of what was signed. */
+export type SignedSpec = NonNullable<LogEntrySpec['signed']>;
+/** What the gauges read on one panel, and its rule. */
+export type SurveySpec = NonNullable<Job['surveys']>[number];
+/** One reading, by its kind. */
+export type ReadingSpec = SurveySpec['readings'][number];
+/** The rule that judges a survey, by its kind. */
+export type RuleSpec = SurveySpec['rule'];

@@ -28,6 +28,8 @@ const UPGRADES: Readonly<Record<number, Upgrade>> = {
   // Version 5 knows what is planned around the coats: schemes, colours, room, air by the hour, working hours, tins, hinge
   // lines. It asks for nothing new.
   4: { apply: (old) => ({ ...old, schemaVersion: 5 }), added: [], addedWords: '' },
+  // Version 6 knows what was really done and what the gauges read. It asks for nothing new.
+  5: { apply: (old) => ({ ...old, schemaVersion: 6 }), added: [], addedWords: '' },
 };
 
 /** A job file in this build's version, and the version it was written in. */

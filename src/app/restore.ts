@@ -1,12 +1,14 @@
 import { batch, type Signal } from '@preact/signals';
 import { parseJob } from '../../sim/index.ts';
 import { unpackJob } from '../storage/packJob.ts';
+import { logFrom } from './log/logPrefs.ts';
 import { prefsFrom } from './practicePrefs.ts';
 import { problemOf } from './problem.ts';
 import { schemeFrom } from './scheme/schemePrefs.ts';
 import { setUpsFrom } from './setups/setUpsPrefs.ts';
 import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
+import { surveyFrom } from './survey/surveyPrefs.ts';
 import { todayFrom } from './today/todayPrefs.ts';
 
 /** Keys whose kept value is taken as it is, with what it must look like; anything else is left at its default. */
@@ -40,6 +42,8 @@ export function restore(kept: ReadonlyMap<string, unknown>): boolean {
     state.setUps.value = setUpsFrom(kept.get('setUps'));
     state.scheme.value = schemeFrom(kept.get('scheme'));
     state.today.value = todayFrom(kept.get('today'));
+    state.survey.value = surveyFrom(kept.get('survey'));
+    state.log.value = logFrom(kept.get('log'));
     const stored = unpackJob(kept);
     if (stored === null) return false;
     try {

@@ -1,9 +1,11 @@
 import { signal } from '@preact/signals';
 import { demoJob, type FieldKind, type Job, type MomentFieldKind, type UnitSystem } from '../../sim/index.ts';
+import { USUAL_LOG, type LogPrefs } from './log/logPrefs.ts';
 import { USUAL_PREFS, type PracticePrefs } from './practicePrefs.ts';
 import type { Problem } from './problem.ts';
 import { USUAL_SCHEME, type SchemePrefs } from './scheme/schemePrefs.ts';
 import { USUAL_SET_UPS, type SetUpsPrefs } from './setups/setUpsPrefs.ts';
+import { USUAL_SURVEY, type SurveyPrefs } from './survey/surveyPrefs.ts';
 import { USUAL_TODAY_PREFS, type TodayPrefs } from './today/todayPrefs.ts';
 import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, StrokesAt, VerdictReply } from '../worker/protocol.ts';
 
@@ -61,6 +63,10 @@ export const state = {
   scheme: signal<SchemePrefs>(USUAL_SCHEME),
   /** What is typed on the front sheet. */
   today: signal<TodayPrefs>(USUAL_TODAY_PREFS),
+  /** What is looked at of the surveys. */
+  survey: signal<SurveyPrefs>(USUAL_SURVEY),
+  /** What is looked at of the log, and who writes. */
+  log: signal<LogPrefs>(USUAL_LOG),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
   replay: signal<ReplayReply | null>(null),

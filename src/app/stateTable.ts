@@ -21,6 +21,8 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   setUps: 'browser',
   scheme: 'browser',
   today: 'browser',
+  survey: 'browser',
+  log: 'browser',
   film: 'nowhere',
   verdict: 'nowhere',
   replay: 'nowhere',

@@ -1,9 +1,11 @@
 import type { JSX } from 'preact';
 import { stageMarks, type StageMark } from '../../app/stageMarks.ts';
 import { openDemonstrations } from '../demonstrations/openDemonstrations.ts';
+import { openLog } from '../log/openLog.ts';
 import { openPractice } from '../practice/openPractice.ts';
 import { openScheme } from '../scheme/openScheme.ts';
 import { openSetUps } from '../setups/openSetUps.ts';
+import { openSurvey } from '../survey/openSurvey.ts';
 import { openToday } from '../today/openToday.ts';
 import { showDoubts } from '../verdict/Doubts.tsx';
 import { STAGE_NAMES, state, type StageName } from '../../app/state.ts';
@@ -35,6 +37,8 @@ export function Stages(): JSX.Element {
         <Over number={STAGE_NAMES.length + 3} words="Set-ups" open={openSetUps} />
         <Over number={STAGE_NAMES.length + 4} words="Practice" open={openPractice} />
         <Over number={STAGE_NAMES.length + 5} words="Demonstrations" open={openDemonstrations} />
+        <Over number={STAGE_NAMES.length + 6} words="Survey" open={openSurvey} />
+        <Over number={STAGE_NAMES.length + 7} words="Log" open={openLog} />
       </ol>
     </nav>
   );

@@ -23,9 +23,9 @@ const schema = (name: string, pointer: string, ...words: string[]): BadJob => ({
 const crossed = (name: string, pointer: string, ...words: string[]): BadJob => ({ ...schema(name, pointer, ...words), inJsonSchema: false });
 
 const BAD_JOBS: readonly BadJob[] = [
-  { name: 'not-an-object', code: 'schema', words: ['a list of 2, not a job', '{"schemaVersion": 5'], inJsonSchema: true },
-  { name: 'no-version', code: 'version', pointer: '/schemaVersion', words: ['no schemaVersion', 'add "schemaVersion": 5'], inJsonSchema: true },
-  { name: 'newer-version', code: 'version', pointer: '/schemaVersion', words: ['made by a newer Crosscoat', 'schemaVersion 6', 'update'], inJsonSchema: true },
+  { name: 'not-an-object', code: 'schema', words: ['a list of 2, not a job', '{"schemaVersion": 6'], inJsonSchema: true },
+  { name: 'no-version', code: 'version', pointer: '/schemaVersion', words: ['no schemaVersion', 'add "schemaVersion": 6'], inJsonSchema: true },
+  { name: 'newer-version', code: 'version', pointer: '/schemaVersion', words: ['made by a newer Crosscoat', 'schemaVersion 7', 'update'], inJsonSchema: true },
   { name: 'version-text', code: 'version', pointer: '/schemaVersion', words: ['"1" is not a whole number'], inJsonSchema: true },
   schema('missing-key', '/seed', '/seed is missing; give a whole number from 0 to 4294967295'),
   schema('unknown-key', '/coats/0/plan/overlap_percent', 'overlap_pct is not a known key; did you mean "overlap_percent"?'),

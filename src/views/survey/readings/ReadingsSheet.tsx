@@ -1,0 +1,5 @@
+import type { JSX } from 'preact';
+
+export function ReadingsSheet(): JSX.Element {
+  return <p class="soft">To come.</p>;
+}
