@@ -18,11 +18,13 @@ function fixed(name: string): KeyUnit {
 /** By suffix of the key, longest suffix first. */
 const KEY_UNITS: readonly (readonly [suffix: string, unit: KeyUnit])[] = [
   ['_mL_min', { quantity: 'flow', fileName: 'mL/min', usName: 'fl oz US/min' }],
+  ['_kg_m3', fixed('kg/m³')],
   ['_m3_h', { quantity: 'flow', fileName: 'm³/h', usName: 'ft³/min' }],
   ['_m3', { quantity: 'volume', fileName: 'm³', usName: 'ft³' }],
   ['_g_m2', fixed('g/m²')],
   ['_g_L', fixed('g/L')],
   ['_per_mm', fixed('1/mm')],
+  ['_cm2', { quantity: 'area', fileName: 'cm²', usName: 'in²' }],
   ['_m2', { quantity: 'area', fileName: 'm²', usName: 'ft²' }],
   ['_m_s', { quantity: 'speed', fileName: 'm/s', usName: 'ft/min' }],
   ['_mPa_s', fixed('mPa s')],

@@ -1,0 +1,6 @@
+import { momentOf, secondsOfMoment } from '../../sim/index.ts';
+
+/** This minute on the reader's own clock, with its offset from UTC, as the records of the job have it. */
+export function nowMoment(now: Date = new Date()): string {
+  return momentOf((secondsOfMoment('1970-01-01T00:00Z') ?? 0) + Math.floor(now.getTime() / 1000), -now.getTimezoneOffset());
+}
