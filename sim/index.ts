@@ -375,3 +375,9 @@ export { momentOf, offsetOfMoment, secondsOfMoment } from './base/moment.ts';
 export type { ChangeSpec, LogEntrySpec, LogKind, ReadingSpec, RuleSpec, SignedSpec, SurveySpec } from './job/schema.ts';
 export { LOG_KINDS, LONGEST_PHOTO } from './job/logSchema.ts';
 export { MOST_READINGS } from './job/surveySchema.ts';
+
+// log: changes, sign-off, digests
+export { canonicalForm, sha256Of, signedForm } from './log/digest.ts';
+export { withChange } from './log/history.ts';
+export type { Done, Recorded } from './log/recorded.ts';
+export { LONGEST_REASON, reopened, signatureState, signed, takenBack, type SignatureState } from './log/signing.ts';

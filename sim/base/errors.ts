@@ -10,6 +10,7 @@ export type ErrorCode =
   | 'time'
   | 'columns'
   | 'limit'
+  | 'locked'
   | 'cancelled'
   | 'internal';
 
@@ -37,9 +38,18 @@ export class CrosscoatError extends Error {
     message: string,
     readonly place: Place = {},
   ) {
-    super(message);
+    super(visible(message));
     this.name = 'CrosscoatError';
   }
+}
+
+/** Letters that a message must not pass on from a file: they would move a terminal's cursor, or turn the line about. Line breaks and tabs stay. */
+// eslint-disable-next-line no-control-regex
+const UNSEEN = /[\u0000-\u0008\u000b-\u001f\u007f\u202a-\u202e\u2066-\u2069]/g;
+
+/** A text with its unseen letters written out. */
+function visible(text: string): string {
+  return text.replace(UNSEEN, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 /** Kinds of doubt that travel with a result to screen, report and JSON. */
