@@ -5,6 +5,7 @@
 
 export { CrosscoatError, type ErrorCode, type Place, type Warning, type WarningCode } from './base/errors.ts';
 export { CELSIUS_0_K, M2_S_PER_MM2_S, parseQuantity, unitSize, type QuantityName } from './base/units.ts';
+export { evenScale, roundEnds, type EvenScale } from './base/evenScale.ts';
 export { cellAt, cellCount, type Grid } from './base/grid.ts';
 export { gunAxes, type GunAxes, type Vector } from './base/gunAxes.ts';
 export { fanScale, raySource } from './base/raySource.ts';
@@ -379,5 +380,15 @@ export { MOST_READINGS } from './job/surveySchema.ts';
 // log: changes, sign-off, digests
 export { canonicalForm, sha256Of, signedForm } from './log/digest.ts';
 export { withChange } from './log/history.ts';
+export { schemeProgress, waitBefore, type StepProgress, type StepState, type WaitBefore } from './log/progress.ts';
 export type { Done, Recorded } from './log/recorded.ts';
 export { LONGEST_REASON, reopened, signatureState, signed, takenBack, type SignatureState } from './log/signing.ts';
+export { entryFromPlan } from './run/log/entryFromPlan.ts';
+export { plannedFor, type AboutPlan, type PlannedFor } from './run/log/plannedFor.ts';
+
+// The workshop: all jobs and sessions as one zip.
+export { workshopJsonSchema } from './job/jsonSchema.ts';
+export * from './job/workshop.ts';
+
+// survey: places on the panel
+export { contains } from './panel/polygon.ts';
