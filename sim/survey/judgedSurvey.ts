@@ -33,8 +33,25 @@ export interface GroupMean {
   readonly answer: SurveyAnswer;
 }
 
+/** How readings were put into spots, and spots into areas. */
+export interface Grouping {
+  /**
+   * `named`: by the spot that each names. `threes`: each three in order, where none names one. `means-named`: every named spot has one
+   * reading, taken as its mean. `means-assumed`: none names a spot, and they are too few for an area but whole fives, so each is
+   * taken as a spot's mean. `mixed`: more than one of these.
+   */
+  readonly spots: 'named' | 'threes' | 'means-named' | 'means-assumed' | 'mixed';
+  /** By the area that each names; each five spots in order where none does. */
+  readonly areas: 'named' | 'fives' | 'mixed';
+  /** Spots of fewer than three readings, those taken as means left out. */
+  readonly shortSpots: number;
+  /** Areas of fewer than five spots. */
+  readonly shortAreas: number;
+}
+
 /** What all readings come to, by the middle of each. */
 export interface SurveyFigures {
+  /** Readings that have a middle: combs with every tooth wetted have none and are left out. NaN in the films where this is 0. */
   readonly count: number;
   readonly mean_m: number;
   readonly least_m: number;
@@ -54,6 +71,8 @@ export interface JudgedSurvey {
   readonly figures: SurveyFigures;
   readonly spots: readonly GroupMean[];
   readonly areas: readonly GroupMean[];
+  /** Null for rules that ask nothing of spots. */
+  readonly grouping: Grouping | null;
   /** The readings, after the rule's own correction. */
   readonly readings: readonly FilmReading[];
 }

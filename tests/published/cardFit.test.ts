@@ -4,7 +4,7 @@ import type { FanFit } from '../../sim/gun/card/fanFit.ts';
 import { fanOpening } from '../../sim/gun/card/fanOpening.ts';
 import { fitFan } from '../../sim/gun/card/fitFan.ts';
 import { fittedFilm } from '../../sim/gun/card/fittedFilm.ts';
-import { studentQuantile } from '../../sim/gun/card/studentQuantile.ts';
+import { studentQuantile } from '../../sim/base/studentQuantile.ts';
 import { betaProfile, FAN, PROFILES, readCard } from '../helpers/fanCards.ts';
 import { bisect } from '../helpers/overlapTheory.ts';
 import { lastDigit, testPublished, type PublishedRow } from '../helpers/publishedRow.ts';

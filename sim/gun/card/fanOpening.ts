@@ -1,6 +1,6 @@
 import { CrosscoatError, type Warning } from '../../base/errors.ts';
 import type { Measured } from './measured.ts';
-import { studentQuantile } from './studentQuantile.ts';
+import { studentQuantile } from '../../base/studentQuantile.ts';
 
 /** A fan's full width, read at a distance from the nozzle. */
 export interface WidthReading {

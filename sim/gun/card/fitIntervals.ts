@@ -7,7 +7,7 @@ import { CENTRE, FOG, IMBALANCE, LOG_HALF, modelFilm, modelSlopes, SHAPE, type F
 import { fitFamily, type FamilyFit } from './fitFamily.ts';
 import { leastSquares } from './fitLeastSquares.ts';
 import { quantile } from '../../base/quantile.ts';
-import { studentQuantile } from './studentQuantile.ts';
+import { studentQuantile } from '../../base/studentQuantile.ts';
 
 /** Sets of readings made up to see how a fit scatters. With 199 the 95 % ends lie near the 4th from each end. */
 const DRAWS = 199;

@@ -1,5 +1,7 @@
-import { checkRange } from '../../base/check.ts';
+import { checkRange } from './check.ts';
 
+/** Most degrees of freedom: beyond it the law is the normal one to four figures. */
+export const MOST_FREEDOM = 10_000;
 /** Halvings of the bracket: enough for the last digit. */
 const HALVINGS = 80;
 
@@ -12,7 +14,7 @@ const HALVINGS = 80;
  */
 export function studentQuantile(share: number, freedom: number): number {
   checkRange({ name: 'studentQuantile: share', value: share, low: 1e-6, high: 1 - 1e-6, advice: 'give a share inside' });
-  checkRange({ name: 'studentQuantile: degrees of freedom', value: Math.round(freedom) === freedom ? freedom : NaN, low: 1, high: 1e4, advice: 'give a whole number of them' });
+  checkRange({ name: 'studentQuantile: degrees of freedom', value: Math.round(freedom) === freedom ? freedom : NaN, low: 1, high: MOST_FREEDOM, advice: 'give a whole number of them' });
   const within = Math.abs(2 * share - 1);
   let [low, high] = [0, Math.PI / 2];
   for (let i = 0; i < HALVINGS; i++) {
@@ -21,6 +23,18 @@ export function studentQuantile(share: number, freedom: number): number {
     else high = middle;
   }
   return Math.sign(share - 0.5) * Math.sqrt(freedom) * Math.tan((low + high) / 2);
+}
+
+/**
+ * Share of Student's t below a value, by the same finite sum.
+ * @param t any number; ±Infinity gives 1 and 0. @param freedom whole degrees of freedom, 1 to 10 000.
+ * @throws CrosscoatError `range`.
+ */
+export function studentShare(t: number, freedom: number): number {
+  checkRange({ name: 'studentShare: degrees of freedom', value: Math.round(freedom) === freedom ? freedom : NaN, low: 1, high: MOST_FREEDOM, advice: 'give a whole number of them' });
+  if (Number.isNaN(t)) return NaN;
+  const within = shareWithin(Math.atan(Math.abs(t) / Math.sqrt(freedom)), freedom);
+  return t < 0 ? (1 - within) / 2 : (1 + within) / 2;
 }
 
 /** Share of the law within ±t, by θ = atan(t/√freedom). */
