@@ -4,7 +4,7 @@ import type { HandSpec } from '../../sim/job/schema.ts';
 import { runLife } from '../../sim/run/coatLife.ts';
 import { filmLawOf } from '../../sim/run/filmLaw.ts';
 import { airMarks } from '../../sim/run/hands/handFilm.ts';
-import { handSeed } from '../../sim/run/hands/handSeed.ts';
+import { mixedSeed } from '../../sim/base/mixedSeed.ts';
 import { handsSetting } from '../../sim/run/hands/handsOfSetUps.ts';
 import type { HandOutcome } from '../../sim/run/hands/handsTally.ts';
 import { judgeHands } from '../../sim/run/hands/judgeHands.ts';
@@ -26,7 +26,7 @@ const BEGINNER: HandSpec = { kind: 'beginner' };
 const SEED = 3;
 
 function travelOf(setting: CoatSetting, hand: HandSpec, index: number): Planned {
-  return wander(planOf(setting, setting.plan), handOf(hand), handSeed(SEED, index));
+  return wander(planOf(setting, setting.plan), handOf(hand), mixedSeed(SEED, index));
 }
 
 describe('a hand sprayed coarsely, on a round panel', () => {

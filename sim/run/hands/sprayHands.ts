@@ -18,7 +18,7 @@ import type { CoatSetting } from '../result.ts';
 import { stopIfAsked } from '../stop.ts';
 import { planOf } from '../strokes.ts';
 import { airMarks, handFilm } from './handFilm.ts';
-import { handSeed } from './handSeed.ts';
+import { mixedSeed } from '../../base/mixedSeed.ts';
 import { emptyTally, HAND_FAULTS, type HandFault, type HandOutcome, type HandsTally } from './handsTally.ts';
 
 /** Which hands spray, and how it is watched and stopped. */
@@ -64,7 +64,7 @@ export function sprayHands(setting: CoatSetting, options: HandsOptions): HandsTa
   for (let i = 0; i < count; i++) {
     stopIfAsked(shouldStop);
     const index = first + i;
-    outcomes.push(judged(setting, law, handFilm(setting, law, wander(plan, errors, handSeed(seed, index)), withAir), index, tally));
+    outcomes.push(judged(setting, law, handFilm(setting, law, wander(plan, errors, mixedSeed(seed, index)), withAir), index, tally));
     onHand?.(i + 1);
   }
   return { ...tally, outcomes };

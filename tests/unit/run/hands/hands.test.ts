@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { proportion } from '../../../../sim/base/proportion.ts';
 import type { HandSpec } from '../../../../sim/job/schema.ts';
 import { judgeHands, rankHands } from '../../../../sim/run/hands/judgeHands.ts';
-import { handSeed } from '../../../../sim/run/hands/handSeed.ts';
+import { mixedSeed } from '../../../../sim/base/mixedSeed.ts';
 import { mergeTallies, type HandsTally } from '../../../../sim/run/hands/handsTally.ts';
 import { sprayHands } from '../../../../sim/run/hands/sprayHands.ts';
 import { testSetting } from '../testJob.ts';
@@ -31,7 +31,7 @@ describe('many hands', () => {
   });
 
   it('have nothing in common from one to the next', () => {
-    const seeds = new Set(Array.from({ length: 1000 }, (_, i) => handSeed(5, i)));
+    const seeds = new Set(Array.from({ length: 1000 }, (_, i) => mixedSeed(5, i)));
     expect(seeds.size).toBe(1000);
     const films = new Set(tally.outcomes.map(({ mean_m }) => mean_m));
     expect(films.size).toBe(200);
