@@ -44,12 +44,16 @@ export class CrosscoatError extends Error {
 }
 
 /** Letters that a message must not pass on from a file: they would move a terminal's cursor, or turn the line about. Line breaks and tabs stay. */
-// eslint-disable-next-line no-control-regex
 const UNSEEN = /[\u0000-\u0008\u000b-\u001f\u007f\u202a-\u202e\u2066-\u2069]/g;
 
-/** A text with its unseen letters written out. */
+/** A message says what a reader can take in: more is a file's own text, and its middle is left out. */
+const LONGEST = 5000;
+const LONGEST_END = 1000;
+
+/** A text with its unseen letters written out, its middle left out where it is too long. */
 function visible(text: string): string {
-  return text.replace(UNSEEN, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  const short = text.length <= LONGEST ? text : `${text.slice(0, LONGEST - LONGEST_END)} … ${text.slice(-LONGEST_END)}`;
+  return short.replace(UNSEEN, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 /** Kinds of doubt that travel with a result to screen, report and JSON. */
