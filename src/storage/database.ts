@@ -1,5 +1,7 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
 import type { HandSample, Job, Score, SessionSpec, TaskSpec } from '../../sim/index.ts';
+import type { JobHead } from './jobStore.ts';
+import { moveOldJob } from './moveOldJob.ts';
 
 /** A practice session with what it was worth when it was sprayed. */
 export interface KeptSession {
@@ -35,11 +37,18 @@ export interface Stores extends DBSchema {
   sessionTexts: { key: string; value: Pick<SessionSpec, 'job' | 'strokes'> };
   /** At most one, under `DRAFT_KEY`. */
   drafts: { key: string; value: SessionDraft };
+  /** What lists show of the jobs. */
+  jobs: { key: string; value: JobHead };
+  /** Parts of the jobs by job and name of the part: the long ones are written once. jobStore.ts says which there are. */
+  jobParts: { key: [job: string, name: string]; value: unknown };
 }
 
+/** The transaction in which a database is brought to a newer version. */
+export type Upgrading = IDBPTransaction<Stores, StoreNames<Stores>[], 'versionchange'>;
+
 const DATABASE = 'crosscoat';
-/** 1: `kept`. 2: sessions and drafts. */
-const VERSION = 2;
+/** 1: `kept`. 2: sessions and drafts. 3: jobs, many; the one that was among `kept` is the first of them. */
+const VERSION = 3;
 
 /** A drawer of values that outlive the page. */
 export interface Shelf {
@@ -52,7 +61,11 @@ export interface Shelf {
 
 /** Opens the browser's database. Rejects where the browser refuses storage. */
 export async function openShelf(name = DATABASE): Promise<Shelf> {
-  const database = await openDatabase(name);
+  return shelfOf(await openDatabase(name));
+}
+
+/** The drawer of an open database. */
+export function shelfOf(database: IDBPDatabase<Stores>): Shelf {
   return {
     read: () => readAll(database),
     write: (values, removed = []) => writeAll(database, values, removed),
@@ -70,12 +83,18 @@ export async function openDatabase(name = DATABASE): Promise<IDBPDatabase<Stores
   return new Promise((resolve, reject) => {
     let isBlocked = false;
     const opening = openDB<Stores>(name, VERSION, {
-      upgrade: (database, oldVersion) => {
+      upgrade: (database, oldVersion, _newVersion, transaction) => {
         if (oldVersion < 1) database.createObjectStore('kept');
         if (oldVersion < 2) {
           database.createObjectStore('sessions', { keyPath: 'session.id' });
           database.createObjectStore('sessionTexts');
           database.createObjectStore('drafts');
+        }
+        if (oldVersion < 3) {
+          database.createObjectStore('jobs', { keyPath: 'id' });
+          database.createObjectStore('jobParts');
+          // Where it fails, the database stays as it was, at its old version.
+          if (oldVersion > 0) moveOldJob(transaction).catch(() => abandon(transaction));
         }
       },
       blocked: () => {
@@ -100,10 +119,20 @@ async function writeAll(
   values: ReadonlyMap<string, unknown>,
   removed: readonly string[],
 ): Promise<void> {
-  const transaction = database.transaction('kept', 'readwrite', { durability: 'relaxed' });
+  const transaction = database.transaction('kept', 'readwrite', { durability: 'strict' });
   await Promise.all([
     ...[...values].map(([key, value]) => transaction.store.put(value, key)),
     ...removed.map((key) => transaction.store.delete(key)),
     transaction.done,
   ]);
+}
+
+/** Ends a transaction with nothing of it kept: a value that cannot be stored is refused before the transaction knows of it. */
+export function abandon(transaction: { readonly done: Promise<void>; abort(): void }): void {
+  transaction.done.catch(() => undefined);
+  try {
+    transaction.abort();
+  } catch {
+    // It has come to its end by itself.
+  }
 }

@@ -1,6 +1,6 @@
 import type { IDBPDatabase } from 'idb';
 import type { SessionSpec } from '../../sim/index.ts';
-import { openDatabase, type KeptSession, type ListedSession, type SessionDraft, type Stores } from './database.ts';
+import { abandon, openDatabase, type KeptSession, type ListedSession, type SessionDraft, type Stores } from './database.ts';
 
 export type { KeptSession, ListedSession, SessionDraft } from './database.ts';
 
@@ -66,16 +66,6 @@ async function put(database: IDBPDatabase<Stores>, { session, score, hand, keptA
   } catch (why) {
     abandon(transaction);
     throw why;
-  }
-}
-
-/** A value that cannot be stored is refused before the transaction knows of it, which would then keep the rest. */
-function abandon(transaction: { readonly done: Promise<void>; abort(): void }): void {
-  transaction.done.catch(() => undefined);
-  try {
-    transaction.abort();
-  } catch {
-    // It has come to its end by itself.
   }
 }
 
