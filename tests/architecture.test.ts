@@ -9,7 +9,7 @@ const STAGES = [
 ];
 const ROOT = resolve(import.meta.dirname, '..');
 /** Packages that the model may stand on: all pure, none touches a page or Node. */
-const MODEL_PACKAGES = ['psychrolib', 'simplex-noise', 'd3-scale', 'd3-scale-chromatic', 'd3-dsv', 'svgpath', 'valibot', '@valibot/to-json-schema', 'ml-levenberg-marquardt', 'ml-matrix', 'ical-generator', 'canonicalize', '@noble/hashes'];
+const MODEL_PACKAGES = ['psychrolib', 'simplex-noise', 'd3-array', 'd3-interpolate', 'd3-scale-chromatic', 'd3-dsv', 'svgpath', 'valibot', '@valibot/to-json-schema', 'ml-levenberg-marquardt', 'ml-matrix', 'ical-generator', 'canonicalize', '@noble/hashes'];
 
 interface Import {
   readonly from: string;
@@ -85,7 +85,7 @@ function modelFault({ from, to, typeOnly }: Import): string | null {
 /** Why an import in a shell is not allowed, or null. */
 function shellFault({ from, to }: Import): string | null {
   const here = room(from);
-  if (to.startsWith('sim/')) return to === 'sim/index.ts' || /\.csv(\?url)?$/.test(to) ? null : 'shells enter the model by sim/index.ts';
+  if (to.startsWith('sim/')) return to === 'sim/index.ts' || /\.(csv|json)\?url$/.test(to) ? null : 'shells enter the model by sim/index.ts';
   if (!to.startsWith('src/')) return null;
   const there = room(to);
   if (here === 'cli' && there !== 'cli') return 'the command line imports no page';

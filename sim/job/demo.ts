@@ -5,6 +5,9 @@ import { SCHEMA_VERSION, type CoatSpec, type Job, type MixSpec, type PanelSpec, 
 /** Name of the recorded session that belongs to the demo job, beside this file. */
 export const DEMO_SESSION_FILE = 'demo-session.csv';
 
+/** Name of the demo's log and surveys, beside this file: what its invented people wrote down. */
+export const DEMO_RECORD_FILE = 'demo-record.json';
+
 /** Ids in the demo job that other parts of the program ask for. */
 export const DEMO_PLANNED_COAT = 'planned';
 export const DEMO_HAND_COAT = 'by-hand';
@@ -39,6 +42,12 @@ export function demoJob(): Job {
 /** The demo job with the text of its recorded session inside, which lays the coat by hand. */
 export function demoJobWithSession(text: string): Job {
   return withRecording(demoJob(), DEMO_HAND_COAT, { id: DEMO_RECORDING, name: 'Session with a hand', text });
+}
+
+/** A job with the demo's log and surveys, given as the text of their file, which a first film need not wait for. */
+export function withDemoRecord(job: Job, text: string): Job {
+  const { log, surveys } = JSON.parse(text) as Pick<Job, 'log' | 'surveys'>;
+  return { ...job, log, surveys };
 }
 
 /** A job in which a recording lays a coat; both are replaced where they were there before. */
