@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
+import { pureTables } from './.build/pureTables.ts';
 
 /** A first start on a desk opens the page by itself; a machine without a terminal does not. */
 const opensPage = process.env['CI'] === undefined && process.stdout.isTTY === true;
@@ -9,9 +10,9 @@ const PAGE_TESTS = 'tests/unit/{app,canvas,charts,storage,worker}/**/*.test.ts';
 
 export default defineConfig({
   base: './',
-  plugins: [preact()],
+  plugins: [preact(), pureTables()],
   // Page and worker share modules in chunks of their own each; the size check tells them by name.
-  worker: { format: 'es', rolldownOptions: { output: { chunkFileNames: 'assets/worker-[name]-[hash].js' } } },
+  worker: { format: 'es', plugins: () => [pureTables()], rolldownOptions: { output: { chunkFileNames: 'assets/worker-[name]-[hash].js' } } },
   server: { port: 5173, open: opensPage },
   build: { target: 'es2022', sourcemap: true, assetsInlineLimit: 0 },
   test: {

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { roundEnds } from '../base/evenScale.ts';
 import type { HandsVerdict } from '../verdict/handsVerdict.ts';
 import { colourTable } from './colours.ts';
 import { largest, type Field } from './field.ts';
@@ -8,6 +8,6 @@ const LEAST_TOP = 0.05;
 
 /** How often each place was at fault, as a map from never to a round number at or above the most. */
 export function chanceField({ grid, chance }: HandsVerdict): Field {
-  const [, top] = scaleLinear().domain([0, largest(chance)]).nice(5).domain() as [number, number];
+  const [, top] = roundEnds([0, largest(chance)], 5);
   return { kind: 'dry-share', grid, values: chance, domain: [0, Math.min(1, Math.max(LEAST_TOP, top))], isClipped: false, unit: 'fraction', isLog: false, title: 'hands with a fault here', marks: [], colours: colourTable('solids') };
 }

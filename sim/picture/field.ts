@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { roundEnds } from '../base/evenScale.ts';
 import type { Grid } from '../base/grid.ts';
 import type { Film } from '../film/film.ts';
 import type { Target } from '../verdict/target.ts';
@@ -132,8 +132,7 @@ export function thicknessDomain(values: Float32Array): readonly [number, number]
 }
 
 function roundDomain(most: number, least: number): readonly [number, number] {
-  const [, high = most] = scaleLinear().domain([0, Math.max(most, least)]).nice(5).domain();
-  return [0, high];
+  return [0, roundEnds([0, Math.max(most, least)], 5)[1]];
 }
 
 /** The largest value; NaN counts for nothing. */

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { evenScale } from '../base/evenScale.ts';
 import type { Field } from './field.ts';
 
 /** One tick of a legend. */
@@ -52,8 +52,8 @@ export function legendIn(field: Field, unit: LegendUnit): Legend {
 }
 
 function evenTicks({ domain: [low, high], unit }: Field, { size }: LegendUnit): LegendTick[] {
-  const scale = scaleLinear().domain([low / size, high / size]).range([0, 1]);
-  const format = scale.tickFormat(TICK_COUNT);
+  const scale = evenScale([low / size, high / size]);
+  const format = scale.tickText(TICK_COUNT);
   const shown = scale.ticks(TICK_COUNT).filter((tick) => unit !== 'count' || Number.isInteger(tick));
   return shown.map((tick) => ({ value: tick * size, place: scale(tick), text: format(tick) }));
 }

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { evenScale } from '../base/evenScale.ts';
 import type { WindowFault, WindowMap, WindowPlace, WindowSide } from '../verdict/workingWindow.ts';
 import { classedPaths } from './classedSvg.ts';
 import { isHatched } from './hatch.ts';
@@ -68,8 +68,8 @@ function patternOf(id: string, fault: WindowFault, map: WindowMap): string {
 }
 
 function ticksOf(side: WindowSide, { toShown }: ShownAxis): { readonly share: number; readonly text: string }[] {
-  const scale = scaleLinear().domain([toShown(side.low), toShown(side.high)]).range([0, 1]);
-  const format = scale.tickFormat(TICKS);
+  const scale = evenScale([toShown(side.low), toShown(side.high)]);
+  const format = scale.tickText(TICKS);
   return scale.ticks(TICKS).map((tick) => ({ share: scale(tick), text: format(tick) }));
 }
 

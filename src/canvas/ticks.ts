@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { evenScale } from '../../sim/index.ts';
 
 /** Ticks of a ruler, in its unit. */
 export interface RulerTicks {
@@ -8,7 +8,7 @@ export interface RulerTicks {
 
 /** Round values between `from` and `to`, labels about `labelSpacing_px` apart on `length_px`. */
 export function rulerTicks(from: number, to: number, length_px: number, labelSpacing_px: number): RulerTicks {
-  const scale = scaleLinear().domain([from, to]);
+  const scale = evenScale([from, to]);
   const count = Math.max(2, length_px / labelSpacing_px);
   return { labelled: scale.ticks(count), small: scale.ticks(5 * count) };
 }

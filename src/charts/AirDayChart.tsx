@@ -1,5 +1,5 @@
-import { scaleLinear } from 'd3-scale';
 import type { JSX } from 'preact';
+import { evenScale, roundEnds } from '../../sim/index.ts';
 import { dayDomain, dayPath, drawnStretch, hourTicks, type DayLine, type DayStretch } from './airDayChart.ts';
 import { useWidth } from './useWidth.ts';
 
@@ -26,8 +26,8 @@ export interface AirDayChartProps {
 export function AirDayChart({ minutes, lines, goes, unit, clock, label }: AirDayChartProps): JSX.Element {
   const { box, width_px } = useWidth(640, 640);
   const [first, last] = [minutes[0] ?? 0, minutes.at(-1) ?? 1];
-  const x = scaleLinear().domain(last > first ? [first, last] : [first - 30, first + 30]).range([LEFT, width_px - RIGHT]);
-  const y = scaleLinear().domain(dayDomain(lines)).nice(5).range([HEIGHT - BOTTOM, TOP]);
+  const x = evenScale(last > first ? [first, last] : [first - 30, first + 30], [LEFT, width_px - RIGHT]);
+  const y = evenScale(roundEnds(dayDomain(lines), 5), [HEIGHT - BOTTOM, TOP]);
   return (
     <figure class="air-day">
       <figcaption>

@@ -1,6 +1,6 @@
-import { scaleLinear } from 'd3-scale';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
+import { evenScale, roundEnds } from '../../sim/index.ts';
 import { cardDomains, cardResiduals, linePath, type FittedCard } from './cardFit.ts';
 import { useWidth } from './useWidth.ts';
 
@@ -31,12 +31,12 @@ export function CardFit({ card, unit, filmName, sentence }: CardFitProps): JSX.E
   const { box, width_px } = useWidth(640, PAPER_PX);
   const id = useId();
   const { place_m, film, residual } = cardDomains(card);
-  const x = scaleLinear().domain([place_m[0] / unit.size, place_m[1] / unit.size]).range([LEFT, Math.max(LEFT + 1, width_px - RIGHT)]);
+  const x = evenScale([place_m[0] / unit.size, place_m[1] / unit.size], [LEFT, Math.max(LEFT + 1, width_px - RIGHT)]);
   const xOf = (place: number): number => x(place / unit.size);
   // Round at the top only: the little that noise or a zero error puts below 0 is not worth a whole step of the scale.
-  const top = scaleLinear().domain([0, film[1]]).nice(4).domain()[1] as number;
-  const y = scaleLinear().domain([film[0], top]).range([FIT_HEIGHT - BOTTOM, TOP]);
-  const rest = scaleLinear().domain([-residual, residual]).nice(2).range([REST_HEIGHT - BOTTOM, TOP]);
+  const top = roundEnds([0, film[1]], 4)[1];
+  const y = evenScale([film[0], top], [FIT_HEIGHT - BOTTOM, TOP]);
+  const rest = evenScale(roundEnds([-residual, residual], 2), [REST_HEIGHT - BOTTOM, TOP]);
   const ticks = x.ticks(Math.max(2, Math.floor(width_px / TICK_PX)));
   const size = card.film.length > MANY ? 2 : 4;
   return (

@@ -1,7 +1,6 @@
-import { scaleLinear } from 'd3-scale';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { shownPercent } from '../../sim/index.ts';
+import { evenScale, roundEnds, shownPercent } from '../../sim/index.ts';
 import { numberTicks, strokePath, traceDomain, traceFigures, type TracedStroke } from './handTrace.ts';
 import { useWidth } from './useWidth.ts';
 
@@ -38,8 +37,8 @@ export function HandTrace(props: HandTraceProps): JSX.Element {
   const { box, width_px } = useWidth(640, PAPER_PX);
   const id = useId();
   const [low, high] = traceDomain(strokes, fromZero);
-  const x = scaleLinear().domain([0, Math.max(1e-3, end_s - start_s)]).range([LEFT, Math.max(LEFT + 1, width_px - RIGHT)]);
-  const y = scaleLinear().domain([low / unit.size, high / unit.size]).nice(4).range([HEIGHT - BOTTOM, TOP]);
+  const x = evenScale([0, Math.max(1e-3, end_s - start_s)], [LEFT, Math.max(LEFT + 1, width_px - RIGHT)]);
+  const y = evenScale(roundEnds([low / unit.size, high / unit.size], 4), [HEIGHT - BOTTOM, TOP]);
   const xOf = (t_s: number): number => x(t_s - start_s);
   const yOf = (value: number): number => y(value / unit.size);
   return (

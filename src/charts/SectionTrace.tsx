@@ -1,7 +1,6 @@
 import { signal } from '@preact/signals';
-import { scaleLinear } from 'd3-scale';
 import type { ComponentChildren, JSX } from 'preact';
-import { shown, shownNumber, shownUnit, type Target, type UnitSystem } from '../../sim/index.ts';
+import { evenScale, roundEnds, shown, shownNumber, shownUnit, type Target, type UnitSystem } from '../../sim/index.ts';
 import { tracePath, type Trace } from './sectionTrace.ts';
 
 const HEIGHT = 208;
@@ -29,8 +28,8 @@ export interface SectionTraceProps {
 export function SectionTrace({ trace: now, target, system, held_m = 0, children }: SectionTraceProps): JSX.Element {
   const [film, length] = [shownUnit('film', system), shownUnit('length', system)];
   const most_m = Math.max(target.thickness_m * target.maxFraction * 1.15, held_m, largest(now.wet_m));
-  const x = scaleLinear().domain([0, now.length_m / length.size]).range([LEFT, width.value - RIGHT]);
-  const y = scaleLinear().domain([0, most_m / film.size]).nice(4).range([HEIGHT - BOTTOM, TOP]);
+  const x = evenScale([0, now.length_m / length.size], [LEFT, width.value - RIGHT]);
+  const y = evenScale(roundEnds([0, most_m / film.size], 4), [HEIGHT - BOTTOM, TOP]);
   const yOf = (value_m: number): number => y(value_m / film.size);
   const xOf = (sample: number): number => x((sample * now.step_m) / length.size);
   const last = now.wet_m.length - 1;

@@ -10,7 +10,7 @@ export async function serveRepository(): Promise<{ address: string; close(): Pro
   const server: ViteDevServer = await createServer({
     server: { port: 0, strictPort: false, open: false, hmr: false, watch: null },
     cacheDir: join(tmpdir(), 'crosscoat-vite-e2e'),
-    optimizeDeps: { include: ['pixi.js', 'd3-scale', 'd3-scale-chromatic'] },
+    optimizeDeps: { include: ['pixi.js', 'd3-array', 'd3-interpolate', 'd3-scale-chromatic'] },
     logLevel: 'error',
   });
   await server.listen();
