@@ -71,7 +71,12 @@ export type WarningCode =
   | 'unknown-supply'
   | 'small-zones-dropped'
   | 'coarse-grid'
-  | 'off-panel';
+  | 'off-panel'
+  | 'wrong-gauge'
+  | 'rule-scope'
+  | 'few-readings'
+  | 'mixed-kinds'
+  | 'below-zero';
 
 /** A doubtful result: shown, never thrown, never logged by the model. */
 export interface Warning {

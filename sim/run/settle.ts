@@ -59,6 +59,16 @@ export function settleCoat(job: Job, coatId: string, options: SettleOptions = {}
   return { ...settled, warnings: [...made.warnings, ...mix.warnings, ...air.warnings, ...settingDoubts(settled, coatPointer)] };
 }
 
+/**
+ * What is in the cup for one coat of a job, without settling the rest of it.
+ * @throws CrosscoatError `not-found` for an unknown coat, set-up or mix, and what they throw where they cannot be made.
+ */
+export function mixOfCoat(job: Job, coatId: string): Mix {
+  const coat = coatOf(job, coatId);
+  const setUpIndex = placeOf(job.setUps, coat.setUp, 'set-up', `/coats/${job.coats.indexOf(coat)}/setUp`);
+  return mixOf(job, coat, makeSetUp(at(job.setUps, setUpIndex), `/setUps/${setUpIndex}`), setUpIndex);
+}
+
 /** The mix that a coat names, or a generic one with the solids that its set-up states. */
 function mixOf(job: Job, coat: CoatSpec, setUp: SetUp, setUpIndex: number): Mix {
   if (coat.mix === undefined) return genericMix(setUp.volumeSolidsFraction, `/setUps/${setUpIndex}/volumeSolids_percent`);
