@@ -14,6 +14,7 @@ import { readRecording } from '../../../sim/run/readRecording.ts';
 import { readPng } from '../../../src/cli/pngFile.ts';
 import type { Io } from '../../../src/cli/io.ts';
 import type { FuzzedReader } from './fuzzReader.ts';
+import { withChecksums } from './pngChecksums.ts';
 
 const fixtures = (folder: string, ending: RegExp): string[] => readdirSync(`tests/fixtures/${folder}`).filter((name) => ending.test(name)).map((name) => readFileSync(`tests/fixtures/${folder}/${name}`, 'utf8'));
 
@@ -49,6 +50,14 @@ function smallPng(): Uint8Array {
   return PNG.sync.write(png);
 }
 
+/** A few dozen bytes that say they are 10 gigabytes of picture. */
+function hugePng(): Uint8Array {
+  const bytes = Uint8Array.from(smallPng());
+  new DataView(bytes.buffer).setUint32(16, 60_000);
+  new DataView(bytes.buffer).setUint32(20, 45_000);
+  return bytes;
+}
+
 function smallSession(): string {
   const drill = drillById('half-overlap');
   return serialiseSession({
@@ -74,5 +83,6 @@ export function fuzzedReaders(): readonly FuzzedReader[] {
     { name: 'card readings', kind: 'text', corpus: CARDS, read: (text) => parseReadings(text, 'card.csv') },
     { name: 'outline', kind: 'text', corpus: PATHS, read: outlineThrough },
     { name: 'card photograph', kind: 'bytes', corpus: [smallPng()], read: pngFrom },
+    { name: 'card photograph, its checksums right', kind: 'bytes', corpus: [smallPng(), hugePng()], read: (bytes) => pngFrom(withChecksums(bytes)) },
   ];
 }
