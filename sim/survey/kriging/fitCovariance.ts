@@ -32,13 +32,15 @@ export interface AssumedCovariance {
 /** Fewer values than this say nothing of a range. Assumed: seven pairs of neighbours are the least that a spread is read from. */
 export const LEAST_FITTED = 8;
 /** A fit looks at so many at most, every so-manieth: more change the range little and cost their cube. */
-export const MOST_FITTED = 120;
-/** Gain in log likelihood that a pattern must show: half the 95 % quantile of χ² with one degree of freedom. */
-const LEAST_GAIN = 1.92;
+export const MOST_FITTED = 80;
+/** Gain in log likelihood that a pattern must show: half the 95 % quantile of χ² with two degrees of freedom, since the range is looked for. */
+const LEAST_GAIN = 3;
 /** No two readings are so near: their differences are independent. */
 const NO_RANGE_M = 1e-9;
-const RANGE_STEPS = 12;
-const GOLDEN_STEPS = 16;
+const RANGE_STEPS = 8;
+/** Golden sections of range and sill while a range is looked for, and of the sill at the end. */
+const ROUGH_STEPS = 9;
+const FINE_STEPS = 16;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 /** Sills are looked for within these shares of the values' variance. */
 const SILL_SHARES: readonly [number, number] = [1e-4, 20];
@@ -47,7 +49,7 @@ const SILL_SHARES: readonly [number, number] = [1e-4, 20];
  * A law for values with known noise: sill and range by restricted maximum likelihood, the sill for each range by golden
  * section, the range over a ladder from half the nearest pair to the farthest pair and then by golden section.
  *
- * With fewer than 8 values, or where no range does better than independent differences by 1.92 in log likelihood, the range
+ * With fewer than 8 values, or where no range does better than independent differences by 3 in log likelihood, the range
  * is the assumed one, and the sill that of the best likelihood there, but never below the least.
  */
 export function fitCovariance(all: PlacedValues, assumed: AssumedCovariance): FittedCovariance {
@@ -58,9 +60,9 @@ export function fitCovariance(all: PlacedValues, assumed: AssumedCovariance): Fi
     return { law, origin: 'few', logLikelihood: used < 2 ? null : restrictedLogLikelihood(values, law), gain: 0, used };
   }
   const best = used < LEAST_FITTED ? null : bestRange(values);
-  const gain = best === null ? 0 : best.logLikelihood - atRange(values, NO_RANGE_M).logLikelihood;
+  const gain = best === null ? 0 : best.logLikelihood - atRange(values, NO_RANGE_M, FINE_STEPS).logLikelihood;
   if (best !== null && gain >= LEAST_GAIN) return { ...best, origin: 'fitted', gain, used };
-  const there = atRange(values, assumed.range_m);
+  const there = atRange(values, assumed.range_m, FINE_STEPS);
   const law = { range_m: assumed.range_m, sill_m2: Math.max(assumed.leastSill_m2, there.law.sill_m2) };
   return { law, origin: best === null ? 'few' : 'no-pattern', logLikelihood: restrictedLogLikelihood(values, law), gain, used };
 }
@@ -70,31 +72,32 @@ type Tried = Pick<FittedCovariance, 'law'> & { readonly logLikelihood: number };
 function bestRange(values: PlacedValues): Tried {
   const [near, far] = spacings(values);
   const [low, high] = [Math.log(near / 2), Math.log(far)];
-  const at = (place: number) => atRange(values, Math.exp(place));
+  const at = (place: number) => atRange(values, Math.exp(place), ROUGH_STEPS);
   const step = (high - low) / RANGE_STEPS;
   const ladder = Array.from({ length: RANGE_STEPS + 1 }, (_, i) => low + i * step);
   const tried = ladder.map(at);
   const top = tried.reduce((best, one, i) => (one.logLikelihood > (tried[best] as Tried).logLikelihood ? i : best), 0);
   const middle = ladder[top] as number;
-  return goldenBest(at, Math.max(low, middle - step), Math.min(high, middle + step));
+  const { law } = goldenBest(at, Math.max(low, middle - step), Math.min(high, middle + step), ROUGH_STEPS);
+  return atRange(values, law.range_m, FINE_STEPS);
 }
 
 /** The best sill for a range. */
-function atRange(values: PlacedValues, range_m: number): Tried {
+function atRange(values: PlacedValues, range_m: number, steps: number): Tried {
   const scale_m2 = varianceOf(values);
   const at = (place: number): Tried => {
     const law = { range_m, sill_m2: scale_m2 * Math.exp(place) };
     return { law, logLikelihood: restrictedLogLikelihood(values, law) };
   };
-  return goldenBest(at, Math.log(SILL_SHARES[0]), Math.log(SILL_SHARES[1]));
+  return goldenBest(at, Math.log(SILL_SHARES[0]), Math.log(SILL_SHARES[1]), steps);
 }
 
 /** The best place between two by golden section (J. Kiefer 1953); the curve has one top there. */
-function goldenBest(at: (place: number) => Tried, from: number, to: number): Tried {
+function goldenBest(at: (place: number) => Tried, from: number, to: number, steps: number): Tried {
   let [low, high] = [from, to];
   let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
   let [atLeft, atRight] = [at(left), at(right)];
-  for (let i = 0; i < GOLDEN_STEPS; i++) {
+  for (let i = 0; i < steps; i++) {
     if (atLeft.logLikelihood >= atRight.logLikelihood) {
       [high, right, atRight] = [right, left, atLeft];
       left = high - GOLDEN * (high - low);
