@@ -384,23 +384,17 @@ export { schemeProgress, waitBefore, type StepProgress, type StepState, type Wai
 export type { Done, Recorded } from './log/recorded.ts';
 export { LONGEST_REASON, reopened, signatureState, signed, takenBack, type SignatureState } from './log/signing.ts';
 export { changeLines, momentShown, SIGNATURE_STATE_WORDS, SIGNING_NOTE, type ChangeLine } from './report/changeWords.ts';
+export { logJson } from './report/logJson.ts';
+export { logText } from './report/logText.ts';
+export { combWords, entryCautions, entryLines, LOG_FAULTS, LOG_KIND_WORDS, notedAirWords, STEP_STATE_WORDS, waitedWords, type LogLine } from './report/logWords.ts';
+export type { ReportedEntry, ReportedEntryPlan, ReportedNotedAir } from './report/reportedLog.ts';
 export { entryFromPlan } from './run/log/entryFromPlan.ts';
 export { plannedFor, type AboutPlan, type PlannedFor } from './run/log/plannedFor.ts';
+export { notedAir, reportEntry, reportLog } from './run/log/reportLog.ts';
 
 // The workshop: all jobs and sessions as one zip.
 export { workshopJsonSchema } from './job/jsonSchema.ts';
 export * from './job/workshop.ts';
 
-// survey: rules, readings, words
-export { nextAroundFailure, FAILURE_STEP_M, type NextPlace, type SurveyBox } from './survey/aroundFailure.ts';
-export { middle_m, type FilmReading } from './survey/filmReading.ts';
-export { filmReadings, type TakenForReadings } from './survey/filmReadings.ts';
-export type { CheckCode, GroupMean, Grouping, JudgedSurvey, RuleCheck, SurveyAnswer, SurveyFigures } from './survey/judgedSurvey.ts';
-export { judgeReadings } from './survey/judgeReadings.ts';
-export { moreReadings, type MoreReadings } from './survey/moreReadings.ts';
-export { singleValueRange, spotLimits, type SpotLimits } from './survey/rules/spotLimits.ts';
-export { samplingNumbers, type SamplingNumbers, type SamplingUnit } from './survey/samplingNumbers.ts';
-export type { ReportedSurvey, SurveyTaken, TakenFigure } from './report/survey/reportedSurvey.ts';
-export { RULE_NAMES, ruleWords, type RuleWords } from './report/survey/ruleWords.ts';
-export { checkWords, SURVEY_ANSWER_WORDS, surveyReason } from './report/survey/surveyReason.ts';
-export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
+// survey: places on the panel
+export { contains } from './panel/polygon.ts';

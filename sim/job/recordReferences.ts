@@ -24,7 +24,8 @@ export function recordProblems({ log = [], surveys = [], part }: Job): Problem[]
 function entryProblems(pointer: string, { started, ended, photos, combs }: LogEntrySpec): Problem[] {
   return [
     ...momentProblems(`${pointer}/started`, started),
-    ...(ended === undefined ? [] : [...momentProblems(`${pointer}/ended`, ended), ...orderProblems(`${pointer}/ended`, started, ended)]),
+    // An end before its start is kept: clocks are put back, and a record that does not open is worse than one with an odd time.
+    ...(ended === undefined ? [] : momentProblems(`${pointer}/ended`, ended)),
     ...repeatedIds(`${pointer}/photos`, photos),
     ...combs.flatMap((comb, k) => teethProblems(`${pointer}/combs/${k}`, comb)),
   ];
@@ -33,11 +34,6 @@ function entryProblems(pointer: string, { started, ended, photos, combs }: LogEn
 /** A day that its month has not. */
 function momentProblems(pointer: string, text: string): Problem[] {
   return secondsOfMoment(text) === null ? [problem(pointer, `= "${text}" is on no day of the calendar; give one that is`)] : [];
-}
-
-function orderProblems(pointer: string, started: string, ended: string): Problem[] {
-  const [from, to] = [secondsOfMoment(started), secondsOfMoment(ended)];
-  return from === null || to === null || from <= to ? [] : [problem(pointer, `= "${ended}" is before started = "${started}"; give the times as they were`)];
 }
 
 function teethProblems(pointer: string, { low_um, high_um }: { readonly low_um: number; readonly high_um?: number | undefined }): Problem[] {
