@@ -396,5 +396,19 @@ export { notedAir, reportEntry, reportLog } from './run/log/reportLog.ts';
 export { workshopJsonSchema } from './job/jsonSchema.ts';
 export * from './job/workshop.ts';
 
+// survey: rules, readings, words
+export { nextAroundFailure, FAILURE_STEP_M, type NextPlace, type SurveyBox } from './survey/aroundFailure.ts';
+export { middle_m, type FilmReading } from './survey/filmReading.ts';
+export { filmReadings, type TakenForReadings } from './survey/filmReadings.ts';
+export type { CheckCode, GroupMean, Grouping, JudgedSurvey, RuleCheck, SurveyAnswer, SurveyFigures } from './survey/judgedSurvey.ts';
+export { judgeReadings } from './survey/judgeReadings.ts';
+export { moreReadings, type MoreReadings } from './survey/moreReadings.ts';
+export { singleValueRange, spotLimits, type SpotLimits } from './survey/rules/spotLimits.ts';
+export { samplingNumbers, type SamplingNumbers, type SamplingUnit } from './survey/samplingNumbers.ts';
+export type { ReportedSurvey, SurveyTaken, TakenFigure } from './report/survey/reportedSurvey.ts';
+export { RULE_NAMES, ruleWords, type RuleWords } from './report/survey/ruleWords.ts';
+export { checkWords, SURVEY_ANSWER_WORDS, surveyReason } from './report/survey/surveyReason.ts';
+export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
+
 // survey: places on the panel
 export { contains } from './panel/polygon.ts';

@@ -15,13 +15,15 @@ interface FieldCells {
   readonly columns: number;
   readonly rows: number;
   readonly classes: Int16Array;
+  /** Cells of the field along a side of one of these. */
+  readonly every: number;
 }
 
-/** A film field as the inside of an SVG, one unit a cell, with the size of its picture. */
-export function fieldSvg(field: Field, panelGrid: PanelGrid): { readonly columns: number; readonly rows: number; readonly paths: string } {
+/** A film field as the inside of an SVG, one unit a cell, with the size of its picture and the cells of the field that went into each. */
+export function fieldSvg(field: Field, panelGrid: PanelGrid): { readonly columns: number; readonly rows: number; readonly every: number; readonly paths: string } {
   const cells = fieldCells(field, panelGrid);
   const fills = Array.from({ length: STEPS }, (_, step) => colourText(field.colours, Math.round(((step + 0.5) / STEPS) * COLOUR_COUNT)));
-  return { columns: cells.columns, rows: cells.rows, paths: classedPaths({ ...cells, fills }) };
+  return { columns: cells.columns, rows: cells.rows, every: cells.every, paths: classedPaths({ ...cells, fills }) };
 }
 
 function fieldCells(field: Field, { cover }: PanelGrid): FieldCells {
@@ -38,11 +40,11 @@ function fieldCells(field: Field, { cover }: PanelGrid): FieldCells {
       classes[row * columns + column] = Math.floor((colourIndex(field, value) * STEPS) / COLOUR_COUNT);
     }
   }
-  return { columns, rows, classes };
+  return { columns, rows, classes, every };
 }
 
 /** `#rrggbb` of an entry of a colour table. */
-function colourText(colours: Uint8Array, index: number): string {
+export function colourText(colours: Uint8Array, index: number): string {
   const at = 4 * Math.min(COLOUR_COUNT - 1, Math.max(0, index));
   return `#${[0, 1, 2].map((channel) => (colours[at + channel] as number).toString(16).padStart(2, '0')).join('')}`;
 }
