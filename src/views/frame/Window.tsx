@@ -1,9 +1,7 @@
 import type { ComponentType, JSX } from 'preact';
 import { SectionView } from '../panel/SectionView.tsx';
 import { state, type StageName } from '../../app/state.ts';
-import { GunForm } from '../gun/GunForm.tsx';
 import { PanelView } from '../panel/PanelView.tsx';
-import { PartForm } from '../part/PartForm.tsx';
 import { StrokesForm } from '../strokes/StrokesForm.tsx';
 import { StrokeTable } from '../strokes/StrokeTable.tsx';
 import { VerdictView } from '../verdict/VerdictView.tsx';
@@ -15,12 +13,12 @@ import { PrintSheet } from './PrintSheet.tsx';
 import { SprayCaution } from './SprayCaution.tsx';
 import { Stages } from './Stages.tsx';
 
-/** A first visit needs neither mix nor air: their script is fetched when they are opened. */
+/** A first visit needs the strokes' form only: the script of the others is fetched when they are opened. */
 const FORMS: Readonly<Record<StageName, ComponentType>> = {
-  part: PartForm,
+  part: fetched(async () => (await import('../part/PartForm.tsx')).PartForm),
   mix: fetched(async () => (await import('../mix/MixForm.tsx')).MixForm),
   air: fetched(async () => (await import('../air/AirForm.tsx')).AirForm),
-  gun: GunForm,
+  gun: fetched(async () => (await import('../gun/GunForm.tsx')).GunForm),
   strokes: StrokesForm,
 };
 
