@@ -395,6 +395,7 @@ export { notedAir, reportEntry, reportLog } from './run/log/reportLog.ts';
 // The workshop: all jobs and sessions as one zip.
 export { workshopJsonSchema } from './job/jsonSchema.ts';
 export * from './job/workshop.ts';
+export { textTable } from './report/textTable.ts';
 
 // survey: rules, readings, words
 export { nextAroundFailure, FAILURE_STEP_M, type NextPlace, type SurveyBox } from './survey/aroundFailure.ts';
@@ -409,6 +410,3 @@ export type { ReportedSurvey, SurveyTaken, TakenFigure } from './report/survey/r
 export { RULE_NAMES, ruleWords, type RuleWords } from './report/survey/ruleWords.ts';
 export { checkWords, SURVEY_ANSWER_WORDS, surveyReason } from './report/survey/surveyReason.ts';
 export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
-
-// survey: places on the panel
-export { contains } from './panel/polygon.ts';
