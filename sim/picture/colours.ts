@@ -1,5 +1,10 @@
-import { interpolateBasis } from 'd3-interpolate';
-import { interpolateCividis, interpolatePlasma, interpolateViridis, schemePuOr, schemeRdBu } from 'd3-scale-chromatic';
+import {
+  interpolateCividis,
+  interpolatePlasma,
+  interpolatePuOr,
+  interpolateRdBu,
+  interpolateViridis,
+} from 'd3-scale-chromatic';
 import { checkRange } from '../base/check.ts';
 
 /**
@@ -8,8 +13,6 @@ import { checkRange } from '../base/check.ts';
  * above it blue); `passes` goes in steps.
  */
 export type ColourScheme = 'film' | 'target' | 'margin' | 'passes' | 'solids';
-
-type Rgba = readonly [red: number, green: number, blue: number, alpha: number];
 
 /** Colours in a table. */
 export const COLOUR_COUNT = 256;
@@ -20,15 +23,12 @@ export const MOST_STEPS = 16;
 /** Share of the light end left out, so that the thickest film still stands off light paper. */
 const LIGHT_END = 0.02;
 
-/** Colours of the longest published ramp of a diverging map. */
-const RAMP_COLOURS = 11;
-
-const MAPS: Readonly<Record<ColourScheme, (share: number) => Rgba>> = {
-  film: (share) => parseColour(interpolateViridis(share * (1 - LIGHT_END))),
-  target: splineThrough(schemePuOr[RAMP_COLOURS]),
-  margin: splineThrough(schemeRdBu[RAMP_COLOURS]),
-  passes: (share) => parseColour(interpolateCividis(share * (1 - LIGHT_END))),
-  solids: (share) => parseColour(interpolatePlasma(share * (1 - LIGHT_END))),
+const MAPS: Readonly<Record<ColourScheme, (share: number) => string>> = {
+  film: (share) => interpolateViridis(share * (1 - LIGHT_END)),
+  target: (share) => interpolatePuOr(share),
+  margin: (share) => interpolateRdBu(share),
+  passes: (share) => interpolateCividis(share * (1 - LIGHT_END)),
+  solids: (share) => interpolatePlasma(share * (1 - LIGHT_END)),
 };
 
 /**
@@ -53,19 +53,9 @@ export function colourTable(scheme: ColourScheme, steps = MOST_STEPS): Uint8Arra
   const table = new Uint8Array(COLOUR_COUNT * 4);
   for (let i = 0; i < COLOUR_COUNT; i++) {
     const share = scheme === 'passes' ? bandShare(i, Math.floor(steps)) : i / (COLOUR_COUNT - 1);
-    table.set(MAPS[scheme](share), i * 4);
+    table.set(parseColour(MAPS[scheme](share)), i * 4);
   }
   return table;
-}
-
-/**
- * A B-spline along the colours, channel by channel. The package's own ready-made ramps are the same,
- * but bring every colour space with them, which the page's first load has no room for.
- */
-function splineThrough(colours: readonly string[] = []): (share: number) => Rgba {
-  const [red, green, blue] = [0, 1, 2].map((channel) => interpolateBasis(colours.map((colour) => parseColour(colour)[channel] as number)));
-  const byte = (spline: ((share: number) => number) | undefined, share: number): number => Math.max(0, Math.min(255, Math.round(spline?.(share) ?? 0)));
-  return (share) => [byte(red, share), byte(green, share), byte(blue, share), 255];
 }
 
 /** Place on the map of the band that table entry `i` lies in. */
@@ -75,7 +65,7 @@ function bandShare(i: number, steps: number): number {
 }
 
 /** `#rrggbb` or `rgb(r, g, b)` as four bytes. */
-function parseColour(text: string): Rgba {
+function parseColour(text: string): [number, number, number, number] {
   if (text.startsWith('#')) {
     const packed = Number.parseInt(text.slice(1), 16);
     return [(packed >> 16) & 255, (packed >> 8) & 255, packed & 255, 255];
