@@ -409,4 +409,9 @@ export { samplingNumbers, type SamplingNumbers, type SamplingUnit } from './surv
 export type { ReportedSurvey, SurveyTaken, TakenFigure } from './report/survey/reportedSurvey.ts';
 export { RULE_NAMES, ruleWords, type RuleWords } from './report/survey/ruleWords.ts';
 export { checkWords, SURVEY_ANSWER_WORDS, surveyReason } from './report/survey/surveyReason.ts';
+export { samplingJson, surveyJson } from './report/survey/surveyJson.ts';
+export { samplingWords, surveyText } from './report/survey/surveyText.ts';
+export { groupMeanWords, MORE_NOTE, moreSentences, READING_KIND_WORDS, SURVEY_NOTE, takenSentences } from './report/survey/surveyWords.ts';
 export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
+export { LONGEST_READINGS, parseSurveyReadings, type FilmUnit, type ReadingsOptions, type SurveyReadingsRead } from './run/survey/readings/parseSurveyReadings.ts';
+export { readingsCsv } from './report/survey/readingsCsv.ts';

@@ -1,3 +1,4 @@
+import { plainColumnName } from '../base/columns.ts';
 import { CrosscoatError } from '../base/errors.ts';
 
 /** What a column of a logger holds. */
@@ -37,7 +38,7 @@ export function hoursHeader(fields: readonly string[], file: string): HoursHeade
   const ignored: string[] = [];
   fields.forEach((text, field) => {
     const name = text.trim();
-    const kind = kindOf(plainName(name));
+    const kind = kindOf(plainColumnName(name));
     if (kind === null) {
       if (name !== '') ignored.push(name);
       return;
@@ -56,11 +57,6 @@ export function hoursHeader(fields: readonly string[], file: string): HoursHeade
 
 const WORDS: Readonly<Record<HoursColumn, string>> = { time: 'time', temperature: 'air temperature', humidity: 'relative humidity', dewPoint: 'dew point' };
 
-/** `Dew Point (°C)` to `dew_point_c`; a per cent sign to `percent`. */
-function plainName(name: string): string {
-  return name.normalize('NFKC').toLowerCase().replaceAll('%', '_percent_').replaceAll(/[^a-z0-9]+/g, '_').replaceAll(/^_+|_+$/g, '');
-}
-
 function kindOf(name: string): HoursColumn | null {
   if (/^(?:date_?)?(?:time|timestamp|at|datetime|date_time|date)(?:_(?:local|iso|iso8601))?$/.test(name)) return 'time';
   if (/^dew_?(?:point)?(?:_temp(?:erature)?)?(?:_|$)/.test(name)) return 'dewPoint';
@@ -70,7 +66,7 @@ function kindOf(name: string): HoursColumn | null {
 }
 
 function columnOf(kind: HoursColumn, name: string, field: number, file: string): FoundColumn {
-  const plain = plainName(name);
+  const plain = plainColumnName(name);
   if (kind === 'humidity') {
     const humidityUnit = /_(?:percent|pct)(?:_|$)/.test(plain) ? 'percent' : /_(?:fraction|share|ratio)$/.test(plain) ? 'fraction' : null;
     return { field, name, isFahrenheit: false, humidityUnit };

@@ -1,4 +1,5 @@
 import { dsvFormat } from 'd3-dsv';
+import { decimalNumber, readEachRow, separatorOf } from '../base/columns.ts';
 import { counted } from '../base/counted.ts';
 import { CrosscoatError, type ErrorCode, type Warning } from '../base/errors.ts';
 import { localTimeOf, minutesOf } from '../base/localTime.ts';
@@ -13,8 +14,6 @@ export const MOST_HOURS_KEPT = 2000;
 export const LONGEST_HOURS = 8_000_000;
 /** Rows of a file that are read. */
 const MOST_ROWS = 200_000;
-/** Bad rows named one by one. */
-const MOST_NAMED = 5;
 
 /** A logger's file as hours of a job. */
 export interface HoursRead {
@@ -45,36 +44,16 @@ interface RowRead {
 export function readHours(text: string, file = 'hours'): HoursRead {
   if (text.length > LONGEST_HOURS) throw new CrosscoatError('limit', `${file} has ${text.length} letters, more than ${LONGEST_HOURS}; cut it into parts`, { file });
   const plain = text.replace(/^\uFEFF/, '');
-  const separator = ['\t', ';'].find((sign) => (/[^\r\n]*\S[^\r\n]*/.exec(plain)?.[0] ?? '').includes(sign)) ?? ',';
-  const lines = dsvFormat(separator).parseRows(plain, (fields, index) => (fields.every((field) => field.trim() === '') ? null : { fields, row: index + 1 }));
+  const lines = dsvFormat(separatorOf(plain)).parseRows(plain, (fields, index) => (fields.every((field) => field.trim() === '') ? null : { fields, row: index + 1 }));
   const [first, ...data] = lines;
   if (first === undefined) throw new CrosscoatError('columns', `${file} is empty; give a header such as time,temperature_C,humidity_percent and a row for each hour`, { file });
   const header = hoursHeader(first.fields, file);
   if (data.length === 0) throw new CrosscoatError('columns', `${file} has a header and no rows; give a row for each hour`, { file });
   if (data.length > MOST_ROWS) throw new CrosscoatError('limit', `${file} has ${data.length} rows, more than ${MOST_ROWS}; cut it into parts`, { file });
-  const rows = readRows(data, header, file);
+  const rows = readEachRow(data, file, ({ fields, row }) => [readRow(fields, header, row, file)]);
   checkHumidity(rows, header, file);
   checkTimes(rows, header.time.name, file);
   return keptHours(rows, header, file);
-}
-
-/** All rows, or one error that names the bad ones. */
-function readRows(data: readonly { readonly fields: readonly string[]; readonly row: number }[], header: HoursHeader, file: string): RowRead[] {
-  const bad: CrosscoatError[] = [];
-  const rows = data.flatMap(({ fields, row }): RowRead[] => {
-    try {
-      return [readRow(fields, header, row, file)];
-    } catch (error) {
-      if (!(error instanceof CrosscoatError)) throw error;
-      bad.push(error);
-      return [];
-    }
-  });
-  const [first] = bad;
-  if (first === undefined) return rows;
-  const named = bad.slice(0, MOST_NAMED).map(({ message }, i) => (i === 0 ? message : message.replace(`${file}: `, '')));
-  const more = bad.length > MOST_NAMED ? `; and ${counted(bad.length - MOST_NAMED, 'more bad row')}` : '';
-  throw new CrosscoatError(first.code, `${named.join('; ')}${more}`, first.place);
 }
 
 function readRow(fields: readonly string[], header: HoursHeader, row: number, file: string): RowRead {
@@ -155,7 +134,7 @@ function timeIn(text: string, column: FoundColumn, row: number, file: string): {
 function numberIn(fields: readonly string[], column: FoundColumn, row: number, file: string): number {
   const text = (fields[column.field] as string).trim().replace(/\s*%$/, '');
   // Where columns are parted by semicolons a comma is a decimal one.
-  const value = /^[+-]?(?:\d+[.,]?\d*|[.,]\d+)(?:e[+-]?\d+)?$/i.test(text) ? Number(text.replace(',', '.')) : NaN;
+  const value = decimalNumber(text, true);
   if (Number.isFinite(value)) return value;
   throw rowError('range', `"${text.slice(0, 40)}" is not a number`, column, row, file);
 }

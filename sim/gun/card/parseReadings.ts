@@ -1,4 +1,5 @@
 import { dsvFormat } from 'd3-dsv';
+import { decimalNumber, separatorOf } from '../../base/columns.ts';
 import { CrosscoatError } from '../../base/errors.ts';
 import { checkReadings, MOST_READINGS, type CardReadings } from './cardReadings.ts';
 import { headerOf, type ReadingsHeader } from './readingsHeader.ts';
@@ -31,12 +32,6 @@ export function parseReadings(text: string, file = 'readings'): CardReadings {
   return readings;
 }
 
-/** Whichever of tab and semicolon the header holds; a comma otherwise. */
-function separatorOf(text: string): string {
-  const first = /[^\r\n]*\S[^\r\n]*/.exec(text)?.[0] ?? '';
-  return ['\t', ';'].find((sign) => first.includes(sign)) ?? ',';
-}
-
 function readRow(fields: readonly string[], { place, film, fieldCount }: ReadingsHeader, row: number, file: string): readonly [number, number, number] {
   const extra = fields.slice(fieldCount).some((field) => field.trim() !== '');
   if (fields.length < fieldCount || extra) {
@@ -48,7 +43,7 @@ function readRow(fields: readonly string[], { place, film, fieldCount }: Reading
 
 function numberIn(fields: readonly string[], { field, name }: { readonly field: number; readonly name: string }, row: number, file: string): number {
   const text = (fields[field] as string).trim();
-  const value = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i.test(text) ? Number(text) : NaN;
+  const value = decimalNumber(text, false);
   if (Number.isFinite(value)) return value;
   throw new CrosscoatError('range', `${file}: row ${row}, column ${name}: "${text.slice(0, 40)}" is not a finite number with a decimal point; mend the value or take the row out`, { file, row, column: name });
 }
