@@ -414,4 +414,15 @@ export { samplingWords, surveyText } from './report/survey/surveyText.ts';
 export { groupMeanWords, MORE_NOTE, moreSentences, READING_KIND_WORDS, SURVEY_NOTE, takenSentences } from './report/survey/surveyWords.ts';
 export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
 export { LONGEST_READINGS, parseSurveyReadings, type FilmUnit, type ReadingsOptions, type SurveyReadingsRead } from './run/survey/readings/parseSurveyReadings.ts';
+export { foundWords, limitWords } from './report/survey/filmWords.ts';
 export { readingsCsv } from './report/survey/readingsCsv.ts';
+
+// survey: where to read, and the plan against truth
+export type { ComparedReading, Estimate, FilmBetween, PlanComparison, SetUpOffer, Trend } from './survey/comparison.ts';
+export type { PlaceKind, PlaceToRead, SamplingPlan } from './survey/sampling.ts';
+export * from './picture/truthFields.ts';
+export { placesCsv } from './report/survey/placesCsv.ts';
+export * from './report/survey/truthWords.ts';
+export { compareWithPlan, type CompareOptions } from './run/survey/compareWithPlan.ts';
+export { withOffer } from './run/survey/setUpOffers.ts';
+export { whereToRead } from './run/survey/whereToRead.ts';

@@ -4,6 +4,7 @@ import type { Problem } from '../app/problem.ts';
 import type { CardMessages } from './cardMessages.ts';
 import type { SchemeMessages } from './schemeMessages.ts';
 import type { SetUpMessages } from './setUpMessages.ts';
+import type { SurveyMessages } from './surveyMessages.ts';
 
 /** The first answer to a change: the film and the strokes that laid it, not yet judged. */
 export interface FilmReply extends Omit<ReportedCoat, 'verdict'> {
@@ -143,7 +144,7 @@ export interface CoatRequest {
 }
 
 /** Every message between page and worker: name, what is asked, what comes back. */
-export interface Messages extends SetUpMessages, CardMessages, SchemeMessages {
+export interface Messages extends SetUpMessages, CardMessages, SchemeMessages, SurveyMessages {
   /** Reads a recording whole, keeps it, and says what is in it. */
   recording: { request: { id: string; name: string; text: string }; reply: RecordingFacts };
   /** Whether a panel can be made as stated; a problem says why not, and where. */
