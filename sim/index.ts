@@ -398,6 +398,7 @@ export * from './job/workshop.ts';
 export { textTable } from './report/textTable.ts';
 
 // survey: rules, readings, words
+export { checkRule, type RuleInput } from './job/checkRule.ts';
 export { nextAroundFailure, FAILURE_STEP_M, type NextPlace, type SurveyBox } from './survey/aroundFailure.ts';
 export { middle_m, type FilmReading } from './survey/filmReading.ts';
 export { filmReadings, type TakenForReadings } from './survey/filmReadings.ts';
@@ -407,13 +408,13 @@ export { moreReadings, type MoreReadings } from './survey/moreReadings.ts';
 export { singleValueRange, spotLimits, type SpotLimits } from './survey/rules/spotLimits.ts';
 export { samplingNumbers, type SamplingNumbers, type SamplingUnit } from './survey/samplingNumbers.ts';
 export type { ReportedSurvey, SurveyTaken, TakenFigure } from './report/survey/reportedSurvey.ts';
-export { RULE_NAMES, ruleWords, type RuleWords } from './report/survey/ruleWords.ts';
+export { RULE_NAMES, ruleWords as surveyRuleWords, type RuleWords } from './report/survey/ruleWords.ts';
 export { checkWords, SURVEY_ANSWER_WORDS, surveyReason } from './report/survey/surveyReason.ts';
 export { samplingJson, surveyJson } from './report/survey/surveyJson.ts';
 export { samplingWords, surveyText } from './report/survey/surveyText.ts';
 export { groupMeanWords, MORE_NOTE, moreSentences, READING_KIND_WORDS, SURVEY_NOTE, takenSentences } from './report/survey/surveyWords.ts';
 export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
-export { LONGEST_READINGS, parseSurveyReadings, type FilmUnit, type ReadingsOptions, type SurveyReadingsRead } from './run/survey/readings/parseSurveyReadings.ts';
+export { parseSurveyReadings, type FilmUnit, type ReadingsOptions, type SurveyReadingsRead } from './run/survey/readings/parseSurveyReadings.ts';
 export { foundWords, limitWords } from './report/survey/filmWords.ts';
 export { readingsCsv } from './report/survey/readingsCsv.ts';
 
