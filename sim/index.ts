@@ -14,10 +14,9 @@ export * from './job/defaults.ts';
 export * from './job/demo.ts';
 export { jobJsonSchema } from './job/jsonSchema.ts';
 export { parseJob, type ParsedJob } from './job/parse.ts';
+export { LONGEST_RECORDING, SCHEMA_VERSION } from './job/schemaFacts.ts';
 export {
   JobSchema,
-  LONGEST_RECORDING,
-  SCHEMA_VERSION,
   type CoatSpec,
   type Job,
   type PanelSpec,
@@ -421,6 +420,7 @@ export { readingsCsv } from './report/survey/readingsCsv.ts';
 // survey: where to read, and the plan against truth
 export type { ComparedReading, Estimate, FilmBetween, PlanComparison, SetUpOffer, Trend } from './survey/comparison.ts';
 export type { PlaceKind, PlaceToRead, SamplingPlan } from './survey/sampling.ts';
+export { classedPaths } from './picture/classedSvg.ts';
 export * from './picture/truthFields.ts';
 export { placesCsv } from './report/survey/placesCsv.ts';
 export * from './report/survey/truthWords.ts';

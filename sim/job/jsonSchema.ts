@@ -1,8 +1,10 @@
 import { toJsonSchema, type JsonSchema } from '@valibot/to-json-schema';
 import type { GenericSchema } from 'valibot';
 import { RUBRIC_VERSION, RubricSchema } from './rubric.ts';
-import { JobSchema, SCHEMA_VERSION } from './schema.ts';
+import { JobSchema } from './schema.ts';
+import { SCHEMA_VERSION } from './schemaFacts.ts';
 import { SESSION_VERSION, SessionSchema } from './session.ts';
+import { WORKSHOP_VERSION, WorkshopSchema } from './workshop.ts';
 
 const DRAFT = 'https://json-schema.org/draft/2020-12/schema';
 
@@ -51,6 +53,20 @@ export function rubricJsonSchema(): JsonSchema {
     $id: `urn:crosscoat:rubric:${RUBRIC_VERSION}`,
     title: 'Crosscoat rubric',
     description: `How practice sessions are marked, version ${RUBRIC_VERSION}: weight and limits of each measure, in mm, percent, deg or s by the measure.`,
+  };
+}
+
+/**
+ * The JSON Schema of a workshop's manifest, draft 2020-12, made from the same schema that `parseWorkshop` uses. It leaves out
+ * that the files are there and fit their digests.
+ */
+export function workshopJsonSchema(): JsonSchema {
+  return {
+    ...written(WorkshopSchema),
+    $schema: DRAFT,
+    $id: `urn:crosscoat:workshop:${WORKSHOP_VERSION}`,
+    title: 'Crosscoat workshop',
+    description: `What is in a workshop's zip, version ${WORKSHOP_VERSION}: its jobs, its practice sessions, and the SHA-256 of each file.`,
   };
 }
 

@@ -1,5 +1,5 @@
 import { Argument, Command, Option } from 'commander';
-import { jobJsonSchema, rubricJsonSchema, sessionJsonSchema } from '../../sim/index.ts';
+import { jobJsonSchema, rubricJsonSchema, sessionJsonSchema, workshopJsonSchema } from '../../sim/index.ts';
 import { debrief, type DebriefOptions } from './debrief.ts';
 import { demo } from './demo.ts';
 import { demonstrate, type DemonstrateOptions } from './demonstrate.ts';
@@ -10,8 +10,10 @@ import type { Io } from './io.ts';
 import { plan, type PlanOptions } from './plan.ts';
 import { spray, type SprayOptions } from './spray.ts';
 import { addPlanning } from './programPlan.ts';
+import { addRecord } from './programRecord.ts';
 import { addSetUps } from './programSetUps.ts';
 import { unitsOption } from './sharedOptions.ts';
+import { workshop, type WorkshopOptions } from './workshop.ts';
 
 const EPILOGUE = `
 Try it:
@@ -39,13 +41,15 @@ Try it:
   crosscoat hands demo.json --count 200 --seed 1
   crosscoat fit demo.json --dry 45um --coats 3
   crosscoat card readings.csv
+  crosscoat survey readings.csv --rule iso19840 --nominal 100um
+  crosscoat survey --plan --area 2800ft2 --rule pa2
 
 A job or session name of - reads standard input. Exit codes: 0 done, 1 --strict was given and
 the film has faults or the session is not passed, 2 bad input. Every figure is a teaching and
 planning estimate.`;
 
 /** What `crosscoat schema` prints, by the file's kind. */
-const SCHEMAS = { job: jobJsonSchema, session: sessionJsonSchema, rubric: rubricJsonSchema } as const;
+const SCHEMAS = { job: jobJsonSchema, session: sessionJsonSchema, rubric: rubricJsonSchema, workshop: workshopJsonSchema } as const;
 
 /** The command and its options; `finish` is given the exit code of what ran. */
 export function makeProgram(io: Io, finish: (code: number) => void): Command {
@@ -65,9 +69,11 @@ export function makeProgram(io: Io, finish: (code: number) => void): Command {
   addDemonstrate(program, io, finish);
   addDrill(program, io, finish);
   addDebrief(program, io, finish);
+  addRecord(program, io, finish);
+  addWorkshop(program, io, finish);
   program
     .command('schema')
-    .description('print the JSON Schema of the job file, or of a session or rubric file')
+    .description('print the JSON Schema of the job file, or of a session or rubric file, or of a workshop\'s manifest')
     .addArgument(new Argument('[file]', 'which file').choices(Object.keys(SCHEMAS)).default('job'))
     .action(async (file: keyof typeof SCHEMAS) => {
       await io.out(`${JSON.stringify(SCHEMAS[file](), null, 2)}\n`);
@@ -155,3 +161,12 @@ function addDebrief(program: Command, io: Io, finish: (code: number) => void): v
     .action(async (session: string | undefined, options: DebriefOptions) => finish(await debrief(io, session, options)));
 }
 
+function addWorkshop(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('workshop')
+    .description('list and check a workshop that the app exported: its jobs and sessions, which were changed since, which cannot be read')
+    .argument('<zip>', 'the zip; it is only read')
+    .option('--strict', 'exit code 1 where a file was changed, is damaged or cannot be read')
+    .option('--json', 'print one JSON object in place of the list')
+    .action(async (zip: string, options: WorkshopOptions) => finish(await workshop(io, zip, options)));
+}

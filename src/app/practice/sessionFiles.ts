@@ -1,20 +1,19 @@
 import { CrosscoatError, parseSession, serialiseSession, type SessionSpec } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
+import { fileStem } from '../../workshop/fileStem.ts';
 import { problemOf, type Problem } from '../problem.ts';
 
 /** A class's files are opened in one go; more than this is a wrong folder. */
 const MOST_FILES = 200;
 /** As long as the longest recording. */
 const MOST_BYTES = 64e6;
-/** Letters of one part of a file name. */
-const LONGEST_PART = 40;
 
 /** What a name is made from. */
 export type NamedSession = Pick<SessionSpec, 'trainee' | 'task' | 'sprayedAt'>;
 
 /** `trainee-drill-date` in small letters, digits and hyphens, which every file system takes. */
 export function sessionStem({ trainee, task, sprayedAt }: NamedSession): string {
-  return [safePart(trainee, 'trainee'), safePart(task.id, 'drill'), sprayedAt.slice(0, 10)].join('-');
+  return [fileStem(trainee, 'trainee'), fileStem(task.id, 'drill'), sprayedAt.slice(0, 10)].join('-');
 }
 
 export function sessionFileName(session: NamedSession): string {
@@ -23,13 +22,6 @@ export function sessionFileName(session: NamedSession): string {
 
 export function strokesFileName(session: NamedSession): string {
   return `${sessionStem(session)}.csv`;
-}
-
-/** Accents fall off their letters; anything else that is not a letter from a to z or a digit parts words. */
-function safePart(text: string, empty: string): string {
-  const plain = text.normalize('NFD').replaceAll(/\p{Mn}/gu, '').toLowerCase();
-  const part = plain.replaceAll(/[^a-z0-9]+/g, '-').slice(0, LONGEST_PART).replaceAll(/^-+|-+$/g, '');
-  return part === '' ? empty : part;
 }
 
 /** Hands the reader a session as a file that opens elsewhere. */
