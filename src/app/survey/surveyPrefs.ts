@@ -20,6 +20,17 @@ export interface EntryPrefs {
   readonly y_mm: number | null;
 }
 
+/** Maps of the film between the readings. */
+export const TRUTH_MAPS = ['difference', 'error', 'planned'] as const;
+export type TruthMap = (typeof TRUTH_MAPS)[number];
+
+/** What the sheet Plan against truth shows and takes. */
+export interface TruthPrefs {
+  readonly map: TruthMap;
+  /** Standard deviation of the gauge's own noise, µm; null: found or assumed. */
+  readonly noise_um: number | null;
+}
+
 /** What the reader looks at of the surveys, kept in this browser. A sheet adds a key of its own for what it keeps. */
 export interface SurveyPrefs {
   readonly tab: SurveyTab;
@@ -28,6 +39,9 @@ export interface SurveyPrefs {
   readonly entry: EntryPrefs;
   /** Dry film that a new survey begins with, µm; null: what the coat says. */
   readonly nominal_um: number | null;
+  /** Unit of a pasted column that does not say its own. */
+  readonly pasteUnit: 'um' | 'mil';
+  readonly truth: TruthPrefs;
 }
 
 export const USUAL_SURVEY: SurveyPrefs = {
@@ -35,6 +49,8 @@ export const USUAL_SURVEY: SurveyPrefs = {
   survey: '',
   entry: { kind: 'metal', area: '', allWetted: false, x_mm: null, y_mm: null },
   nominal_um: null,
+  pasteUnit: 'um',
+  truth: { map: 'difference', noise_um: null },
 };
 
 /** Kept values that fit today's sheets; what an older build wrote otherwise is left at its usual. */
@@ -51,6 +67,8 @@ export function surveyFrom(kept: unknown): SurveyPrefs {
       y_mm: numberOrNull(entry.y_mm),
     },
     nominal_um: numberOrNull(prefs.nominal_um),
+    pasteUnit: prefs.pasteUnit === 'mil' ? 'mil' : 'um',
+    truth: { map: TRUTH_MAPS.includes(prefs.truth.map) ? prefs.truth.map : USUAL_SURVEY.truth.map, noise_um: numberOrNull(prefs.truth.noise_um) },
   };
 }
 

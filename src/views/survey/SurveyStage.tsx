@@ -4,6 +4,7 @@ import { lookAtSurvey, surveyStage } from '../../app/survey/survey.ts';
 import { SURVEY_TABS, type SurveyTab } from '../../app/survey/surveyPrefs.ts';
 import { state } from '../../app/state.ts';
 import { OverStage } from '../frame/OverStage.tsx';
+import { SurveyStrip } from './SurveyStrip.tsx';
 import { ReadingsSheet } from './readings/ReadingsSheet.tsx';
 import { VerdictSheet } from './verdict/VerdictSheet.tsx';
 import { WhereSheet } from './where/WhereSheet.tsx';
@@ -16,5 +17,5 @@ const SHEETS: Readonly<Record<SurveyTab, ComponentType>> = { readings: ReadingsS
 /** What the gauges read, judged by a stated rule, and beside the plan. */
 export function SurveyStage({ close }: { readonly close: () => void }): JSX.Element {
   const { tab } = state.survey.value;
-  return <OverStage name="survey" title="Survey" close={close} problem={surveyStage.problem} words={TAB_WORDS} tabs={SURVEY_TABS} shown={tab} show={(next) => lookAtSurvey({ tab: next })} sheets={SHEETS} />;
+  return <OverStage name="survey" title="Survey" close={close} problem={surveyStage.problem} words={TAB_WORDS} tabs={SURVEY_TABS} shown={tab} show={(next) => lookAtSurvey({ tab: next })} sheets={SHEETS}><SurveyStrip /></OverStage>;
 }

@@ -1,0 +1,74 @@
+import { withChange, type Done, type SurveySpec } from '../../../sim/index.ts';
+import { changeJob } from '../document.ts';
+import { nowMoment } from '../nowMoment.ts';
+import { withValueAt } from '../path.ts';
+import { problemOf } from '../problem.ts';
+import { state } from '../state.ts';
+import { shownSurvey, surveyIndex, surveyStage } from './survey.ts';
+
+/** What is being typed: its key, the survey as it was before, and as the last keystroke left it. */
+let typing: { readonly key: string; readonly since: SurveySpec; readonly last: SurveySpec } | null = null;
+
+/**
+ * Sets one value of the survey shown, as an undoable step. Once the survey holds readings, its history keeps what was there before;
+ * until then it is a draft. A signed survey is left as it is, and the stage tells why.
+ * @param pointer JSON pointer within the survey: `/rule`, `/readings/3`; undefined takes the key or the reading out.
+ * @param key keystrokes of one key that follow each other are one step; null for a step of its own.
+ * @returns whether it was changed.
+ */
+export function changeSurvey(label: string, pointer: string, value: unknown, key: string | null = null): boolean {
+  return change(label, key, (survey, since) => {
+    const changed = withChange(survey, pointer, value, doneNow(survey), since);
+    return survey.readings.length > 0 ? changed : { ...changed, history: survey.history };
+  });
+}
+
+/** Adds readings after the last, as one step. Nothing was there before, so the history has nothing to keep. @returns whether they were added. */
+export function addReadings(label: string, readings: SurveySpec['readings']): boolean {
+  return replaceSurvey(label, (survey) => ({ ...survey, readings: [...survey.readings, ...readings] }));
+}
+
+/** Puts another survey in the place of the one shown, where that is not signed. @returns whether that worked. */
+export function replaceSurvey(label: string, next: (survey: SurveySpec) => SurveySpec): boolean {
+  const survey = shownSurvey.peek();
+  return survey !== null && !refusedAsSigned(survey) && change(label, null, next);
+}
+
+/** Whether a survey is signed and so locked, which the stage then tells. */
+export function refusedAsSigned({ signed }: SurveySpec): boolean {
+  if (signed === undefined) return false;
+  surveyStage.problem.value = { title: 'Nothing was changed', text: `${signed.who} signed this survey on ${signed.at}, so it is locked; reopen it first, with a reason.`, place: {} };
+  return true;
+}
+
+/** Signs the survey shown, or opens it again. @returns whether that worked. */
+export function signSurvey(label: string, next: (survey: SurveySpec) => SurveySpec): boolean {
+  return change(label, null, next);
+}
+
+/** What is typed from now on is a change of its own. */
+export function endSurveyTyping(): void {
+  typing = null;
+}
+
+/** Who changes it, and when: the person who writes the log, else the one who read the survey. */
+export function doneNow(survey: SurveySpec): Done {
+  return { at: nowMoment(), who: state.log.peek().who.trim() || survey.who };
+}
+
+function change(label: string, key: string | null, next: (survey: SurveySpec, since: SurveySpec) => SurveySpec): boolean {
+  const survey = shownSurvey.peek();
+  if (survey === null) return false;
+  const goesOn = key !== null && typing !== null && typing.key === key && typing.last === survey;
+  const since = goesOn && typing !== null ? typing.since : survey;
+  try {
+    const changed = next(survey, since);
+    typing = key === null ? null : { key, since, last: changed };
+    changeJob(label, withValueAt(state.job.peek(), ['surveys', surveyIndex.peek()], changed), key);
+    surveyStage.problem.value = null;
+    return true;
+  } catch (thrown) {
+    surveyStage.problem.value = problemOf('Nothing was changed', thrown);
+    return false;
+  }
+}
