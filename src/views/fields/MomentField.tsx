@@ -1,3 +1,4 @@
+import './momentField.css';
 import type { JSX } from 'preact';
 import { withMinute } from '../../app/nowMoment.ts';
 
