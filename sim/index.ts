@@ -5,7 +5,7 @@
 
 export { CrosscoatError, type ErrorCode, type Place, type Warning, type WarningCode } from './base/errors.ts';
 export { CELSIUS_0_K, M2_S_PER_MM2_S, parseQuantity, unitSize, type QuantityName } from './base/units.ts';
-export { evenScale, roundEnds, type EvenScale } from './base/evenScale.ts';
+export { evenScale, roundEnds, type Ends, type EvenScale } from './base/evenScale.ts';
 export { cellAt, cellCount, type Grid } from './base/grid.ts';
 export { gunAxes, type GunAxes, type Vector } from './base/gunAxes.ts';
 export { fanScale, raySource } from './base/raySource.ts';
@@ -395,6 +395,7 @@ export { notedAir, reportEntry, reportLog } from './run/log/reportLog.ts';
 export { workshopJsonSchema } from './job/jsonSchema.ts';
 export * from './job/workshop.ts';
 export { textTable } from './report/textTable.ts';
+export { smallJob } from './run/smallJob.ts';
 
 // survey: rules, readings, words
 export { checkRule, type RuleInput } from './job/checkRule.ts';
@@ -424,6 +425,18 @@ export { classedPaths } from './picture/classedSvg.ts';
 export * from './picture/truthFields.ts';
 export { placesCsv } from './report/survey/placesCsv.ts';
 export * from './report/survey/truthWords.ts';
-export { compareWithPlan, type CompareOptions } from './run/survey/compareWithPlan.ts';
+export { compareWithPlan } from './run/survey/compareWithPlan.ts';
 export { withOffer } from './run/survey/setUpOffers.ts';
 export { whereToRead } from './run/survey/whereToRead.ts';
+
+// record: the whole of a job for paper
+export { CROSSCOAT_VERSION } from './base/version.ts';
+export { recordPage } from './report/html/recordPage.ts';
+export { KEEP_NOTE, keepRows, type KeepRow } from './report/record/keepRows.ts';
+export { logCsv } from './report/record/logCsv.ts';
+export { recordJson } from './report/record/recordJson.ts';
+export { recordText } from './report/record/recordText.ts';
+export { RECORD_STATEMENT, recordFaults, unsignedNames } from './report/record/recordWords.ts';
+export { surveysCsv } from './report/record/surveysCsv.ts';
+export type { RecordMade, ReportedRecord } from './report/record/reportedRecord.ts';
+export { reportRecord } from './run/record/reportRecord.ts';

@@ -48,8 +48,8 @@ function readingProblems(pointer: string, reading: SurveySpec['readings'][number
   ];
 }
 
-/** Limits in their order. */
-function ruleProblems(pointer: string, rule: SurveySpec['rule']): Problem[] {
+/** Limits of a rule that are not in their order. */
+export function ruleProblems(pointer: string, rule: SurveySpec['rule']): Problem[] {
   const pairs: readonly (readonly [lowKey: string, low: number | undefined, highKey: string, high: number | undefined])[] =
     rule.kind === 'spots-areas' ? [['min_um', rule.min_um, 'max_um', rule.max_um]]
       : rule.kind === 'mean-80' ? [['nominal_um', rule.nominal_um, 'maximum_um', rule.maximum_um]]

@@ -80,6 +80,9 @@ const READINGS = [
   record({ kind: v.literal('comb'), ...COMB, ...READING }, 'wet-film comb'),
 ] as const;
 
+/** The rule of a survey. */
+export const RuleSchema = v.variant('kind', RULES, 'give the kind "mean-80", "spots-areas", "ninety-ten" or "shop"');
+
 /** One reading. */
 export const ReadingSchema = v.variant('kind', READINGS, 'give the kind "metal", "coupon", "micrometer" or "comb"');
 
@@ -95,7 +98,7 @@ export const SurveySchema = record(
     gauge: v.optional(text(300, 'gauge, and how it was checked')),
     dryDensity_kg_m3: v.optional(number(500, 5000, 'density of the dry film, for coupons, kg/m³; that of the coats\' mix where not given')),
     solids_percent: v.optional(number(0.1, 100, 'solids of the mix as sprayed, by volume, for the comb, %; that of the coats\' mix where not given')),
-    rule: v.pipe(v.variant('kind', RULES, 'give the kind "mean-80", "spots-areas", "ninety-ten" or "shop"'), v.description('the rule that judges it')),
+    rule: v.pipe(RuleSchema, v.description('the rule that judges it')),
     readings: v.optional(list(ReadingSchema, 0, MOST_READINGS, 'the readings'), []),
     notes: v.optional(text(5000, 'remark')),
     history: v.optional(list(ChangeSchema, 0, 2000, 'changes, oldest first'), []),

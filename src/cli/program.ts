@@ -43,6 +43,7 @@ Try it:
   crosscoat card readings.csv
   crosscoat survey readings.csv --rule iso19840 --nominal 100um
   crosscoat survey --plan --area 2800ft2 --rule pa2
+  crosscoat report demo.json --html record.html --canonical job.canonical.json
 
 A job or session name of - reads standard input. Exit codes: 0 done, 1 --strict was given and
 the film has faults or the session is not passed, 2 bad input. Every figure is a teaching and

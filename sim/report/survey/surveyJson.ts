@@ -53,8 +53,8 @@ export function samplingJson({ areas, spots, readings, repeats, source }: Sampli
   return { areas, spots, readings, repeats, source };
 }
 
-function definedOnly(rule: object): { [key: string]: JsonValue } {
-  return Object.fromEntries(Object.entries(rule).filter(([, value]) => value !== undefined)) as { [key: string]: JsonValue };
+function definedOnly(rule: Readonly<Record<string, string | number | undefined>>): { [key: string]: JsonValue } {
+  return Object.fromEntries(Object.entries(rule).flatMap(([key, value]) => (value === undefined ? [] : [[key, value]])));
 }
 
 function checkJson({ code, answer, found, limit, includesLimit, readings, where }: RuleCheck): { [key: string]: JsonValue } {

@@ -44,8 +44,8 @@ function scopeDoubts({ rule }: JudgedSurvey): Warning[] {
 function offPanel(films: readonly FilmReading[], panel: Panel): Warning[] {
   const off = films.filter(({ at_m }) => at_m !== null && isOff(at_m, panel));
   const [first] = off;
-  if (first?.at_m == null) return [];
-  const place = { at_m: first.at_m };
+  if (first === undefined) return [];
+  const place = first.at_m === null ? {} : { at_m: first.at_m };
   return [{ code: 'off-panel', text: `${counted(off.length, 'reading')} off the panel or in a hole of it, the first being number ${first.index + 1}; they are judged all the same. Check place and unit.`, place }];
 }
 

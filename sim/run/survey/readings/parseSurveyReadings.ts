@@ -8,7 +8,7 @@ import { readingTable, type ReadingTable } from './readingTable.ts';
 import { unitIn, type FILM_UNITS } from './readingUnits.ts';
 
 /** Letters of a file of readings. */
-export const LONGEST_READINGS = 8_000_000;
+export const LONGEST_SURVEY = 8_000_000;
 /** Columns named in a warning. */
 const MOST_NAMED = 10;
 
@@ -38,7 +38,7 @@ export interface SurveyReadingsRead {
  * @throws CrosscoatError with row and column: `columns`, `unit`, `range`, `limit` for more than 20 000 readings or 8 million letters.
  */
 export function parseSurveyReadings(text: string, file = 'readings', { unit }: ReadingsOptions = {}): SurveyReadingsRead {
-  if (text.length > LONGEST_READINGS) throw new CrosscoatError('limit', `${file} has ${text.length} letters, more than ${LONGEST_READINGS}; cut it into parts`, { file });
+  if (text.length > LONGEST_SURVEY) throw new CrosscoatError('limit', `${file} has ${text.length} letters, more than ${LONGEST_SURVEY}; cut it into parts`, { file });
   const table = readingTable(text);
   if (table.rows.length === 0) throw new CrosscoatError('columns', `${file} ${table.header === null ? 'is empty' : 'has a header and no rows'}; give a header such as dft_um and a reading in each row`, { file });
   checkCount(table.rows.length, file);

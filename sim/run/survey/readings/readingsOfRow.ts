@@ -112,7 +112,8 @@ function checked(reading: ReadingSpec, row: number, { columns, file }: ReadingFi
   const parsed = v.safeParse(ReadingSchema, reading);
   if (parsed.success) return parsed.output;
   const [issue] = parsed.issues;
-  const key = String(issue.path?.[0]?.key ?? '');
+  const found = issue.path?.[0]?.key;
+  const key = typeof found === 'string' ? found : '';
   const kind = COLUMN_OF[key];
   const column = columns.numbers.get(kind as NumberColumn) ?? columns.words.get(kind as WordColumn) ?? columns.numbers.get('spotMean');
   throw fieldError('range', `${key} = ${String((reading as Record<string, unknown>)[key]).slice(0, 40)} does not fit; ${issue.message}`, column?.name ?? key, row, file);
