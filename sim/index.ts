@@ -382,6 +382,7 @@ export { withChange } from './log/history.ts';
 export { schemeProgress, waitBefore, type StepProgress, type StepState, type WaitBefore } from './log/progress.ts';
 export type { Done, Recorded } from './log/recorded.ts';
 export { LONGEST_REASON, reopened, signatureState, signed, takenBack, type SignatureState } from './log/signing.ts';
+export { ACT_CAUTIONS, actsOf, type Act } from './report/actCautions.ts';
 export { changeLines, momentShown, SIGNATURE_STATE_WORDS, SIGNING_NOTE, type ChangeLine } from './report/changeWords.ts';
 export { logJson } from './report/logJson.ts';
 export { logText } from './report/logText.ts';

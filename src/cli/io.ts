@@ -12,6 +12,8 @@ export interface Io {
   /** Whether standard error is a terminal that a line can be rewritten on. */
   readonly isTerminal: boolean;
   now_ms(): number;
+  /** This minute on the clock of the place, RFC 3339 with its offset. */
+  moment(): string;
   /** Standard input as UTF-8 text. */
   input(): AsyncIterable<string>;
   /** Null where there is no such file. */

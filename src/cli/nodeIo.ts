@@ -1,5 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { open, readFile, realpath, rename, stat, unlink, type FileHandle } from 'node:fs/promises';
+import { momentOf, secondsOfMoment } from '../../sim/index.ts';
 import type { FileFacts, Io } from './io.ts';
 
 /** Pieces are gathered to about this many bytes for one write. */
@@ -19,12 +20,18 @@ export function nodeIo(): Io {
     err: (text) => void process.stderr.write(text),
     isTerminal: process.stderr.isTTY === true,
     now_ms: () => performance.now(),
+    moment: momentNow,
     input: () => process.stdin.setEncoding('utf8') as AsyncIterable<string>,
     facts: fileFacts,
     read: (path) => createReadStream(path, { encoding: 'utf8', highWaterMark: WRITE_BYTES }) as AsyncIterable<string>,
     bytes: (path) => readFile(path),
     write: writeWhole,
   };
+}
+
+function momentNow(): string {
+  const now = new Date();
+  return momentOf((secondsOfMoment('1970-01-01T00:00Z') ?? 0) + Math.floor(now.getTime() / 1000), -now.getTimezoneOffset());
 }
 
 async function fileFacts(path: string): Promise<FileFacts | null> {

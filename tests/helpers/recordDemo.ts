@@ -23,6 +23,13 @@ const BALANCE_G = 0.01;
 /** Feet of the aluminium tabs, mm: five rows of four, clear of the inspection ring and of the outline's rim. */
 const TABS: readonly (readonly [x: number, y: number])[] = [280, 480, 680, 880, 1080].flatMap((y) => [60, 200, 340, 460].map((x) => [x, y] as const));
 
+/** Places all over the panel, for its mean. */
+const EVEN_PLACES = Array.from({ length: 21 }, (_, row) => 230 + 45 * row).flatMap((y) => Array.from({ length: 10 }, (_, column) => [50 + 45 * column, y] as const));
+
+/** Where the wet film was combed, mm. */
+const COMBED: readonly (readonly [x: number, y: number])[] = [[60, 560], [460, 680], [340, 880]];
+const TOOTH_UM = 25;
+
 /** Invented people; the numbers of their certificates are as invented as they are. */
 const TRAINEE = { who: 'Runa Feldmark, trainee', certificate: undefined };
 const HELPER = { who: 'Tove Askelund, trainee', certificate: undefined };
@@ -32,7 +39,8 @@ const CLEAR = { name: 'Clear dope, club stock', batch: 'CD-0412', shelfLife: '20
 const THINNER = { name: 'General thinner, club stock', batch: 'GT-118', shelfLife: '2027-06-30' };
 
 /** What the demo's log says, before it is signed. */
-function entries(): unknown[] {
+function entries(job: Job): unknown[] {
+  const wet_um = predicted_um(job, COMBED).wet;
   const panels = ['left-side'];
   return [
     {
@@ -60,7 +68,7 @@ function entries(): unknown[] {
       cup: { kind: 'zahn-2', seconds: 31, temperature_C: 22 }, used_mL: 240,
       airStart: { temperature_C: 22.5, humidity_percent: 40, surface_C: 22 }, airEnd: { temperature_C: 22.7, humidity_percent: 39 },
       setUp: 'low-pressure', gun: 'Fan 200 mm at 200 mm, fluid as for the test card', recording: DEMO_RECORDING,
-      combs: [{ low_um: 75, high_um: 100, x_mm: 60, y_mm: 560 }, { low_um: 75, high_um: 100, x_mm: 460, y_mm: 680 }, { low_um: 100, high_um: 125, x_mm: 340, y_mm: 880 }],
+      combs: COMBED.map(([x_mm, y_mm], i) => ({ ...teethAround((wet_um[i] as number) * DEMO_BIAS), x_mm, y_mm })),
       faults: [{ what: 'Run', where: 'below the inspection ring, x 300 y 480 mm', done: 'The gun stood still there for most of a second. Left to dry, then levelled wet.' }],
       waited_min: 185,
       notes: 'Combed on tabs of sheet metal, within ten seconds.',
@@ -75,8 +83,9 @@ function entries(): unknown[] {
 
 /** Two surveys of the third clear, before they are signed: metal tabs on the panel, and coupons of cloth beside it. */
 function surveys(job: Job): unknown[] {
-  const films_um = predicted_um(job);
-  const mean_um = films_um.reduce((sum, film) => sum + film, 0) / films_um.length;
+  const films_um = predicted_um(job, TABS).dry;
+  const even_um = predicted_um(job, EVEN_PLACES).dry;
+  const mean_um = even_um.reduce((sum, film) => sum + film, 0) / even_um.length;
   return [
     {
       id: 'third-clear-tabs', name: 'Third clear on metal tabs', panel: 'left-side', coats: [DEMO_HAND_COAT],
@@ -102,11 +111,18 @@ const COUPON_CM2 = 400;
 /** Density of the dry film of the demo's mix, as the materials have it for clear dope. */
 const DRY_KG_M3 = 1250;
 
-/** Dry film at the tabs by the model, as the hand laid it. */
-function predicted_um(job: Job): number[] {
+/** Film at some places by the model, as the hand laid it. */
+function predicted_um(job: Job, places: readonly (readonly [x: number, y: number])[]): { readonly wet: number[]; readonly dry: number[] } {
   const setting = settleCoat(job, DEMO_HAND_COAT);
   const strokes = strokesOf(setting, recordingOf(job, setting.coat));
-  return [...filmsAtPlaces(setting, strokes, Float64Array.from(TABS.flatMap(([x, y]) => [x / 1000, y / 1000]))).solids_m].map((film) => film * 1e6);
+  const { wet_m, solids_m } = filmsAtPlaces(setting, strokes, Float64Array.from(places.flatMap(([x, y]) => [x / 1000, y / 1000])));
+  return { wet: [...wet_m].map((film) => film * 1e6), dry: [...solids_m].map((film) => film * 1e6) };
+}
+
+/** The teeth of a comb of 25 µm steps between which a film lies. */
+function teethAround(film_um: number): { readonly low_um: number; readonly high_um: number } {
+  const low_um = TOOTH_UM * Math.floor(film_um / TOOTH_UM);
+  return { low_um, high_um: low_um + TOOTH_UM };
 }
 
 function error(i: number): number {
@@ -120,7 +136,7 @@ function stepped(value: number, step: number): number {
 /** The demo's log and surveys: invented people, a film that is short of the model's by a known share. Two coats and one survey are signed. */
 export function demoRecord(): { log: LogEntrySpec[]; surveys: SurveySpec[] } {
   const plain = demoJobWithSession(demoSessionText());
-  const { job } = parseJob({ ...plain, log: entries(), surveys: surveys(plain) });
+  const { job } = parseJob({ ...plain, log: entries(plain), surveys: surveys(plain) });
   const recordingSha256 = sha256Of(demoSessionText());
   const by = { who: LEADER.who, certificate: LEADER.certificate };
   const seen = (at: string) => ({ at, ...by, words: 'Seen and found as written.' });

@@ -15,6 +15,8 @@ export interface Page {
   readonly parts: readonly PagePart[];
   /** What was taken for granted, each a sentence. */
   readonly assumptions: readonly string[];
+  /** More rules of style, for parts of its own. */
+  readonly style?: string;
 }
 
 const STYLE = `
@@ -32,14 +34,17 @@ svg { display: block; width: 100%; height: auto; } ul { margin: 0.4rem 0; paddin
 @media print { body { background: none; padding: 0; max-width: none; font-size: 10.5pt; } h2 { break-after: avoid; } figure, tr, .cautions { break-inside: avoid; } .maps figure { flex-basis: 5cm; max-width: 5.6cm; } }
 `;
 
+/** Whoever opens it: nothing is fetched and nothing runs, whatever stands in it. */
+const POLICY = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'">`;
+
 /**
  * A report as one HTML file that needs nothing else: no script, no picture from elsewhere. It prints on A4 and on
  * Letter. Cautions and assumptions stand on it.
  */
-export function htmlPage({ title, subtitle, parts, assumptions }: Page): string {
+export function htmlPage({ title, subtitle, parts, assumptions, style = '' }: Page): string {
   return [
     '<!doctype html>',
-    `<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${STYLE}</style></head><body>`,
+    `<html lang="en"><head><meta charset="utf-8">${POLICY}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${STYLE}${style}</style></head><body>`,
     `<h1>${escaped(title)}</h1><p class="soft">${escaped(subtitle)}</p>`,
     ...parts.map(({ head, html }) => `<section><h2>${escaped(head)}</h2>${html}</section>`),
     `<section><h2>Assumptions</h2>${htmlList([...assumptions, ESTIMATE_STATEMENT])}</section>`,
