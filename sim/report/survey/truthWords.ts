@@ -8,7 +8,7 @@ export function estimateWords({ value, low, high }: Estimate): string {
 }
 
 /** The first sentence of a comparison: measured over planned. */
-export function ratioSentence({ ratio, readings, placeless, isCorrelated }: PlanComparison): string {
+export function planRatioSentence({ ratio, readings, placeless, isCorrelated }: PlanComparison): string {
   if (ratio === null) return 'There is no dry reading to compare with the plan yet.';
   const basis = readings.length > 0 ? counted(readings.length, 'reading') : `${counted(placeless, 'reading')} without a place`;
   if (Number.isNaN(ratio.low)) return `The dry film measured is ${shownPercent(ratio.value)} of that planned, by one reading: it has no interval.`;

@@ -38,8 +38,9 @@ function boundsOf(combs: readonly Comb[], coat: PredictedCoat, predicted: Predic
 /** What explains the ratio: dry film alone cannot tell transfer, flow and solids apart; with combs the wet film tells the first two from the last. */
 export function ratioCause(dry: Estimate | null, wet: WetComparison | null): RatioCause {
   const isOff = dry !== null && leavesOut(dry, 1);
-  if (wet?.solids == null) return isOff ? 'either' : 'none';
-  const [wetOff, solidsOff] = [leavesOut(wet.ratio, 1), leavesOut(wet.solids, 1)];
+  const solids = wet?.solids ?? null;
+  if (wet === null || solids === null) return isOff ? 'either' : 'none';
+  const [wetOff, solidsOff] = [leavesOut(wet.ratio, 1), leavesOut(solids, 1)];
   if (wetOff && solidsOff) return 'both';
   if (solidsOff) return 'solids';
   if (wetOff) return 'transfer-or-flow';
