@@ -1,6 +1,7 @@
 import { DISTANCE_MM, RETARDER, USUAL_AIR, USUAL_BACKING, WAIT_MIN, defaultMix, defaultSetUp } from './defaults.ts';
 import { demoPlanning, schemeMixes } from './demoScheme.ts';
-import { SCHEMA_VERSION, type CoatSpec, type Job, type MixSpec, type PanelSpec, type PlanSpec, type RecordingSpec, type SetUpSpec, type TargetSpec } from './schema.ts';
+import type { CoatSpec, Job, MixSpec, PanelSpec, PlanSpec, RecordingSpec, SetUpSpec, TargetSpec } from './schema.ts';
+import { SCHEMA_VERSION } from './schemaFacts.ts';
 
 /** Name of the recorded session that belongs to the demo job, beside this file. */
 export const DEMO_SESSION_FILE = 'demo-session.csv';

@@ -1,15 +1,10 @@
 import * as v from 'valibot';
 import { LogEntrySchema } from './logSchema.ts';
 import { ColourSchema, HourSchema, RoomSchema, SchemeSchema, SupplySchema, WorkingSchema } from './schemeSchema.ts';
+import { LONGEST_RECORDING, SCHEMA_VERSION } from './schemaFacts.ts';
 import { SetUpSchema } from './setUpSchema.ts';
 import { SurveySchema } from './surveySchema.ts';
 import { id, list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
-
-/** Version of the job file that this build writes. Older versions are upgraded on reading. */
-export const SCHEMA_VERSION = 6;
-
-/** Longest text of one recording, letters. */
-export const LONGEST_RECORDING = 64e6;
 
 /** Farthest a stated place may lie from the file's origin, mm. */
 const FARTHEST_MM = 1e5;

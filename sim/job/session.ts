@@ -3,7 +3,8 @@ import { CrosscoatError } from '../base/errors.ts';
 import { MEASURES } from './measures.ts';
 import { parseJob } from './parse.ts';
 import { fitted, readJson } from './readFile.ts';
-import { LONGEST_RECORDING, type Job } from './schema.ts';
+import type { Job } from './schema.ts';
+import { LONGEST_RECORDING } from './schemaFacts.ts';
 import { list, number, oneOf, record, text } from './words.ts';
 
 /** Version of the session file that this build writes. */

@@ -1,6 +1,6 @@
 import { CrosscoatError } from '../base/errors.ts';
 import { valueWords } from './problems.ts';
-import { SCHEMA_VERSION } from './schema.ts';
+import { SCHEMA_VERSION } from './schemaFacts.ts';
 
 /** How a job file of one version becomes one of the next. */
 interface Upgrade {

@@ -1,5 +1,6 @@
 import { DISTANCE_MM, USUAL_AIR, USUAL_BACKING, defaultMix, defaultSetUp } from '../job/defaults.ts';
-import { SCHEMA_VERSION, type AirSpec, type CoatSpec, type HandSpec, type Job, type MixSpec, type PlanSpec, type SetUpSpec, type ShapeSpec, type TargetSpec } from '../job/schema.ts';
+import type { AirSpec, CoatSpec, HandSpec, Job, MixSpec, PlanSpec, SetUpSpec, ShapeSpec, TargetSpec } from '../job/schema.ts';
+import { SCHEMA_VERSION } from '../job/schemaFacts.ts';
 
 /** What a coat of a small job has that the usual one has not. */
 export interface SmallCoatParts {

@@ -1,4 +1,4 @@
-import { CrosscoatError, parseJob, serialiseJob, type Job } from '../../sim/index.ts';
+import { CrosscoatError, serialiseJob, type Job } from '../../sim/index.ts';
 import { download } from '../storage/download.ts';
 import type { ExportKind } from '../worker/protocol.ts';
 import { demoWithSession } from './demo.ts';
@@ -22,9 +22,12 @@ export function connectFiles(started: Session): void {
 export async function openFile(file: File): Promise<void> {
   try {
     checkSize(file);
+    if (/\.zip$/i.test(file.name)) throw new CrosscoatError('schema', `${file.name} is a zip; a whole workshop is restored under Jobs, Export and restore`);
     const text = await file.text();
-    if (isJob(file.name, text)) replaceJob(`Open ${file.name}`, parseJob(text, file.name).job);
-    else if (session !== null) await addRecording(session, file.name, text);
+    if (isJob(file.name, text)) {
+      const { readJob } = await import('./readJob.ts');
+      replaceJob(`Open ${file.name}`, readJob(text, file.name).job);
+    } else if (session !== null) await addRecording(session, file.name, text);
     state.notice.value = null;
   } catch (thrown) {
     state.notice.value = problemOf(`${file.name} was not opened; nothing was changed`, thrown);
@@ -46,7 +49,11 @@ function isJob(name: string, text: string): boolean {
 
 /** Saves the job, recordings included, as one file that the reader keeps. */
 export function saveJob(): void {
-  const job = state.job.peek();
+  saveJobFile(state.job.peek());
+}
+
+/** Saves any job so. */
+export function saveJobFile(job: Job): void {
   download(new Blob([serialiseJob(job)], { type: 'application/json' }), `${fileStem(job)}.crosscoat.json`);
 }
 

@@ -40,3 +40,8 @@ export function pathOf(pointer: string): JobPath {
     .slice(1)
     .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'));
 }
+
+/** The unit-suffixed key that a path ends in; for an item of a list, or of a list in a list, the list's key. */
+export function keyOf(path: JobPath): string {
+  return String(path.findLast((key) => typeof key !== 'number' && !/^\d+$/.test(key)));
+}

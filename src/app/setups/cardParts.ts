@@ -1,6 +1,7 @@
 import type { CardSpec, Job } from '../../../sim/index.ts';
 import { changeJob, closeStep } from '../document.ts';
-import { dropDraft, fieldText, keepDraft, leaveField, readNumber, type FieldText } from '../fieldText.ts';
+import { dropDraft, fieldText, keepDraft, leaveField, type FieldText } from '../fieldText.ts';
+import { readNumber } from '../readNumber.ts';
 import { pathOf, pointerOf, valueAt, withValueAt, type JobPath } from '../path.ts';
 import { state } from '../state.ts';
 

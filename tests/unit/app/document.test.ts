@@ -1,12 +1,14 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { changeJob, closeStep, redo, undo } from '../../../src/app/document.ts';
-import { leaveField, typeNumber } from '../../../src/app/fieldText.ts';
+import { fetchSchema, leaveField, typeNumber } from '../../../src/app/fieldText.ts';
 import { withValueAt } from '../../../src/app/path.ts';
 import { state } from '../../../src/app/state.ts';
 import { demoJob } from '../../../sim/job/demo.ts';
 
 const DISTANCE = ['coats', 0, 'plan', 'distance_mm'] as const;
 const distance_mm = (): number | undefined => state.job.value.coats[0]?.plan.distance_mm;
+
+beforeAll(fetchSchema);
 
 beforeEach(() => {
   closeStep();

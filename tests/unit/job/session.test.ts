@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseJob } from '../../../sim/job/parse.ts';
-import { SCHEMA_VERSION } from '../../../sim/job/schema.ts';
+import { SCHEMA_VERSION } from '../../../sim/job/schemaFacts.ts';
 import { parseSession, serialiseSession, type SessionSpec } from '../../../sim/job/session.ts';
 import { drillById } from '../../../sim/run/drills/drills.ts';
 import { taskOf } from '../../../sim/run/drills/drill.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { CrosscoatError } from '../../../sim/base/errors.ts';
 import { parseJob } from '../../../sim/job/parse.ts';
-import { SCHEMA_VERSION, type Job } from '../../../sim/job/schema.ts';
+import type { Job } from '../../../sim/job/schema.ts';
+import { SCHEMA_VERSION } from '../../../sim/job/schemaFacts.ts';
 import { runJob } from '../../../sim/run/runJob.ts';
 import { jobText, thrownBy } from './fixtures.ts';
 

@@ -1,5 +1,6 @@
 import { USUAL_AIR } from '../../../sim/job/defaults.ts';
-import { SCHEMA_VERSION, type CoatSpec, type Job, type PlanSpec, type SetUpSpec, type TargetSpec } from '../../../sim/job/schema.ts';
+import type { CoatSpec, Job, PlanSpec, SetUpSpec, TargetSpec } from '../../../sim/job/schema.ts';
+import { SCHEMA_VERSION } from '../../../sim/job/schemaFacts.ts';
 import { settleCoat } from '../../../sim/run/settle.ts';
 import type { CoatSetting } from '../../../sim/run/result.ts';
 
