@@ -1,5 +1,6 @@
 import { batch, computed } from '@preact/signals';
 import type { CoatSpec, Job, MixSpec, PanelSpec, SetUpSpec } from '../../sim/index.ts';
+import { freshJobId } from '../storage/freshJobId.ts';
 import { forgetFilm } from './forgetFilm.ts';
 import { pathOf, valueAt } from './path.ts';
 import { state } from './state.ts';
@@ -27,14 +28,18 @@ export function changeJob(label: string, next: Job, key: string | null = null): 
   });
 }
 
-/** Puts another job in place of the one in hand, as a step that can be undone. Nothing of the old one's film stays. */
-export function replaceJob(label: string, next: Job): void {
+/**
+ * Puts another job in place of the one in hand, as a step that can be undone. Nothing of the old one's film stays on the screen; the
+ * browser keeps both, `next` under an id of its own where none is given.
+ */
+export function replaceJob(label: string, next: Job, id = freshJobId()): void {
   batch(() => {
     closeStep();
     state.drafts.value = {};
-    state.past.value = [...state.past.peek(), { job: state.job.peek(), label, replaces: true as const }].slice(-HISTORY_STEPS);
+    state.past.value = [...state.past.peek(), { job: state.job.peek(), label, replaces: state.jobId.peek() }].slice(-HISTORY_STEPS);
     state.future.value = [];
     forgetFilm();
+    state.jobId.value = id;
     state.job.value = next;
   });
 }
@@ -59,8 +64,11 @@ function move(from: typeof state.past, to: typeof state.past): void {
   closeStep();
   batch(() => {
     from.value = from.peek().slice(0, -1);
-    to.value = [...to.peek(), { ...step, job: state.job.peek() }];
-    if (step.replaces === true) forgetFilm();
+    to.value = [...to.peek(), { ...step, job: state.job.peek(), ...(step.replaces !== undefined && { replaces: state.jobId.peek() }) }];
+    if (step.replaces !== undefined) {
+      forgetFilm();
+      state.jobId.value = step.replaces;
+    }
     dropMovedDrafts(step.job);
     state.job.value = step.job;
   });

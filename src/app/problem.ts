@@ -7,6 +7,11 @@ export interface Problem {
   readonly place: Place;
 }
 
+/** A problem, or news, with what the reader may do about it. */
+export interface Notice extends Problem {
+  readonly act?: { readonly words: string; readonly run: () => void };
+}
+
 /** Turns anything thrown into a problem. Bugs say so; bad input already carries its advice. */
 export function problemOf(title: string, thrown: unknown): Problem {
   if (thrown instanceof CrosscoatError) return { title, text: thrown.message, place: thrown.place };

@@ -1,19 +1,18 @@
 import { batch, type Signal } from '@preact/signals';
-import { parseJob } from '../../sim/index.ts';
-import { unpackJob } from '../storage/packJob.ts';
+import type { KeptJob } from '../storage/jobStore.ts';
+import { jobsFrom } from './jobs/jobsPrefs.ts';
 import { logFrom } from './log/logPrefs.ts';
 import { prefsFrom } from './practicePrefs.ts';
 import { problemOf } from './problem.ts';
 import { schemeFrom } from './scheme/schemePrefs.ts';
 import { setUpsFrom } from './setups/setUpsPrefs.ts';
-import { STAGE_NAMES, state, TIME_SPEEDS, type StateKey } from './state.ts';
+import { STAGE_NAMES, state, TIME_SPEEDS, type Draft, type StateKey } from './state.ts';
 import { keptIn } from './stateTable.ts';
 import { surveyFrom } from './survey/surveyPrefs.ts';
 import { todayFrom } from './today/todayPrefs.ts';
 
 /** Keys whose kept value is taken as it is, with what it must look like; anything else is left at its default. */
 const FITS: Readonly<Partial<Record<StateKey, (value: unknown) => boolean>>> = {
-  drafts: isRecord,
   coatId: isText,
   stage: oneOf(...STAGE_NAMES),
   field: oneOf('wet', 'dry', 'target', 'passes', 'solids', 'dry-share'),
@@ -27,11 +26,11 @@ const FITS: Readonly<Partial<Record<StateKey, (value: unknown) => boolean>>> = {
 };
 
 /**
- * Puts kept values back, each checked: a browser can hold what an older build wrote.
- * @returns whether a job was restored. A kept job that no longer parses is told, not thrown away:
- * it stays on the shelf until the reader's next change.
+ * Puts kept values and the job that was in hand back, each checked: a browser can hold what an older build wrote.
+ * @returns whether a job was restored. One that does not parse is told, and stays kept as it is: the demo has an id of its own.
  */
-export function restore(kept: ReadonlyMap<string, unknown>): boolean {
+export async function restore(kept: ReadonlyMap<string, unknown>, work: KeptJob | null): Promise<boolean> {
+  const readJob = work === null ? null : (await import('./readJob.ts')).readJob;
   return batch(() => {
     for (const key of Object.keys(keptIn) as StateKey[]) {
       const fits = keptIn[key] === 'browser' ? FITS[key] : undefined;
@@ -44,16 +43,23 @@ export function restore(kept: ReadonlyMap<string, unknown>): boolean {
     state.today.value = todayFrom(kept.get('today'));
     state.survey.value = surveyFrom(kept.get('survey'));
     state.log.value = logFrom(kept.get('log'));
-    const stored = unpackJob(kept);
-    if (stored === null) return false;
+    state.jobs.value = jobsFrom(kept.get('jobs'));
+    if (work === null || readJob === null) return false;
     try {
-      state.job.value = parseJob(stored).job;
+      state.job.value = readJob(work.job).job;
+      state.jobId.value = work.head.id;
+      state.drafts.value = draftsFrom(work.drafts);
       return true;
     } catch (thrown) {
-      state.notice.value = problemOf('Your last work could not be read, so the demo is shown', thrown);
+      state.notice.value = problemOf(`Your last work, "${work.head.name}", could not be read; it stays kept as it is, and the demo is shown`, thrown);
       return false;
     }
   });
+}
+
+/** Half-typed text as it was kept beside a job. */
+export function draftsFrom(kept: unknown): Readonly<Record<string, Draft>> {
+  return isRecord(kept) ? (kept as Record<string, Draft>) : {};
 }
 
 function isRecord(value: unknown): boolean {

@@ -1,15 +1,11 @@
-import type { Signal } from '@preact/signals';
-import { startAutosave } from '../storage/autosave.ts';
-import { openShelf, type Shelf } from '../storage/database.ts';
 import { startClient } from '../worker/client.ts';
 import { DEMO_HAND_COAT } from '../../sim/index.ts';
 import { demoWithSession } from './demo.ts';
 import { connectFiles } from './files.ts';
-import { restore } from './restore.ts';
+import { startKeeping } from './keeping/startKeeping.ts';
 import { connectShapes } from './shapeCommands.ts';
 import { startSession, type Session } from './session.ts';
-import { state, type StateKey } from './state.ts';
-import { keptIn } from './stateTable.ts';
+import { state } from './state.ts';
 import { followTheme } from './theme.ts';
 import { bindKeys } from './keys.ts';
 import { problemOf } from './problem.ts';
@@ -18,47 +14,8 @@ import { problemOf } from './problem.ts';
 export async function start(): Promise<void> {
   followTheme();
   bindKeys();
-  const shelf = await openKeptWork();
-  const hasWork = shelf !== null && (await restoreFrom(shelf));
-  if (shelf !== null) keepSaving(shelf);
-  if (!hasWork) void openDemo();
+  if (!(await startKeeping())) void openDemo();
   startWorker();
-}
-
-async function openKeptWork(): Promise<Shelf | null> {
-  try {
-    return await openShelf();
-  } catch (why) {
-    tellStorage(why);
-    return null;
-  }
-}
-
-async function restoreFrom(shelf: Shelf): Promise<boolean> {
-  try {
-    return restore(await shelf.read());
-  } catch (why) {
-    tellStorage(why);
-    return false;
-  }
-}
-
-function keepSaving(shelf: Shelf): void {
-  const keys = (Object.keys(keptIn) as StateKey[]).filter((key) => keptIn[key] !== 'nowhere');
-  const watched = Object.fromEntries(keys.map((key) => [key, state[key] as Signal<unknown>]));
-  const autosave = startAutosave(shelf, watched, (why) => {
-    if (why === null) state.storageProblem.value = null;
-    else tellStorage(why);
-  });
-  addEventListener('pagehide', () => void autosave.flush());
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void autosave.flush();
-  });
-}
-
-function tellStorage(why: unknown): void {
-  const reason = why instanceof Error ? why.message : String(why);
-  state.storageProblem.value = `The browser refused to store it (${reason}). Save the job as a file before you leave this page.`;
 }
 
 /** A first visit finds the worst fault open, with its cause and cure. */

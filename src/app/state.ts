@@ -1,8 +1,10 @@
 import { signal } from '@preact/signals';
+import { freshJobId } from '../storage/freshJobId.ts';
 import { demoJob, type FieldKind, type Job, type MomentFieldKind, type UnitSystem } from '../../sim/index.ts';
+import { USUAL_JOBS, type JobsPrefs } from './jobs/jobsPrefs.ts';
 import { USUAL_LOG, type LogPrefs } from './log/logPrefs.ts';
 import { USUAL_PREFS, type PracticePrefs } from './practicePrefs.ts';
-import type { Problem } from './problem.ts';
+import type { Notice, Problem } from './problem.ts';
 import { USUAL_SCHEME, type SchemePrefs } from './scheme/schemePrefs.ts';
 import { USUAL_SET_UPS, type SetUpsPrefs } from './setups/setUpsPrefs.ts';
 import { USUAL_SURVEY, type SurveyPrefs } from './survey/surveyPrefs.ts';
@@ -13,8 +15,8 @@ import type { FilmReply, LifeReply, LifeVerdictReply, MomentReply, ReplayReply, 
 export interface HistoryStep {
   readonly job: Job;
   readonly label: string;
-  /** The step put another job in place of this one, rather than change it. */
-  readonly replaces?: true;
+  /** The step put another job in place of this one, rather than change it: the id under which `job` is kept. */
+  readonly replaces?: string;
 }
 
 /** The stages of the work, in the order the trade does it. */
@@ -41,6 +43,8 @@ export interface Draft {
 /** Everything the page knows. `keptIn` in stateTable.ts says where each key lives on. */
 export const state = {
   job: signal<Job>(demoJob()),
+  /** The id under which the browser keeps the job in hand. */
+  jobId: signal(freshJobId()),
   past: signal<readonly HistoryStep[]>([]),
   future: signal<readonly HistoryStep[]>([]),
   /** What is being typed, or was typed and is no value, by the field's pointer. */
@@ -67,6 +71,8 @@ export const state = {
   survey: signal<SurveyPrefs>(USUAL_SURVEY),
   /** What is looked at of the log, and who writes. */
   log: signal<LogPrefs>(USUAL_LOG),
+  /** What is looked at of the jobs, and under which digests they were handed over. */
+  jobs: signal<JobsPrefs>(USUAL_JOBS),
   film: signal<FilmReply | null>(null),
   verdict: signal<VerdictReply | null>(null),
   replay: signal<ReplayReply | null>(null),
@@ -91,7 +97,7 @@ export const state = {
   /** The newest job does not run: why, while the film stays on the last good one, if there was one. */
   jobProblem: signal<Problem | null>(null),
   /** Something the reader asked for did not work; stays until dismissed. */
-  notice: signal<Problem | null>(null),
+  notice: signal<Notice | null>(null),
   storageProblem: signal<string | null>(null),
   working: signal(false),
 };

@@ -6,6 +6,7 @@ export type KeptIn = 'file' | 'browser' | 'nowhere';
 /** Where each key of the state is kept. A key without a row does not compile. */
 export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   job: 'file',
+  jobId: 'browser',
   past: 'nowhere',
   future: 'nowhere',
   drafts: 'browser',
@@ -23,6 +24,7 @@ export const keptIn: Readonly<Record<StateKey, KeptIn>> = {
   today: 'browser',
   survey: 'browser',
   log: 'browser',
+  jobs: 'browser',
   film: 'nowhere',
   verdict: 'nowhere',
   replay: 'nowhere',

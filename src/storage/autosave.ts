@@ -1,10 +1,6 @@
 import { effect, type Signal } from '@preact/signals';
 import type { Shelf } from './database.ts';
-import { packJob } from './packJob.ts';
-import type { Job } from '../../sim/index.ts';
-
-/** Typing is saved at most this long after the last key. */
-const DEBOUNCE_MS = 250;
+import { startSaver } from './saver.ts';
 
 export interface Autosave {
   /** Writes what has changed now; resolves when it is kept. */
@@ -12,52 +8,29 @@ export interface Autosave {
   stop(): void;
 }
 
-/** What autosave watches: signals by key; the key `job` is packed so that recordings are written once. */
+/** What autosave watches: signals by key. */
 export type Watched = Readonly<Record<string, Signal<unknown>>>;
 
 /**
- * Keeps `watched` on `shelf` as it changes: at most 250 ms after the last change, and at once
- * when the page is hidden or left. A failure is told through `failed` (null: all is kept again)
- * and tried again with the next change.
+ * Keeps `watched` on `shelf` as it changes, within 300 ms. A failure is told through `failed` (null: all is kept again) and tried
+ * again, by itself and with the next change.
  */
 export function startAutosave(shelf: Shelf, watched: Watched, failed: (why: unknown) => void): Autosave {
   const changed = new Set<string>();
-  let keptRecordings = new Map<string, string>();
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let writing: Promise<void> = Promise.resolve();
-
-  const write = async (): Promise<void> => {
+  const saver = startSaver(async () => {
     const keys = [...changed];
     changed.clear();
-    if (keys.length === 0) return;
-    const values = new Map<string, unknown>();
-    const removed: string[] = [];
-    let recordings = keptRecordings;
-    for (const key of keys) {
-      const value = watched[key]?.peek();
-      if (key !== 'job') values.set(key, value);
-      else {
-        const packed = packJob(value as Job, keptRecordings);
-        for (const [name, part] of packed.values) values.set(name, part);
-        removed.push(...packed.removed);
-        recordings = packed.recordings;
-      }
-    }
+    if (keys.length === 0) return true;
     try {
-      await shelf.write(values, removed);
-      keptRecordings = recordings;
+      await shelf.write(new Map(keys.map((key) => [key, watched[key]?.peek()])));
       failed(null);
+      return true;
     } catch (why) {
       for (const key of keys) changed.add(key);
       failed(why);
+      return false;
     }
-  };
-
-  const flush = (): Promise<void> => {
-    clearTimeout(timer);
-    writing = writing.then(write);
-    return writing;
-  };
+  });
 
   const stops = Object.keys(watched).map((key) => {
     let first = true;
@@ -68,15 +41,14 @@ export function startAutosave(shelf: Shelf, watched: Watched, failed: (why: unkn
         return;
       }
       changed.add(key);
-      clearTimeout(timer);
-      timer = setTimeout(() => void flush(), DEBOUNCE_MS);
+      saver.soon();
     });
   });
 
   return {
-    flush,
+    flush: saver.now,
     stop: () => {
-      clearTimeout(timer);
+      saver.stop();
       for (const stop of stops) stop();
     },
   };

@@ -55,7 +55,7 @@ export interface JobStore {
    * the revision that is thought to be there, null for a new job. Rejects with JobConflict where it is not.
    */
   put(id: string, job: Job, expected: number | null, extra?: PutExtra): Promise<JobHead>;
-  /** Writes half-typed text only; no new revision. */
+  /** Writes half-typed text only; no new revision. Rejects with JobConflict where the job was removed. */
   putDrafts(id: string, drafts: unknown): Promise<void>;
 }
 
@@ -104,14 +104,16 @@ export function jobStore(database: IDBPDatabase<Stores>, now = () => new Date().
         const trusted = before !== undefined && before.revision === expected ? before.parts : undefined;
         const names = trusted === undefined ? (await store.getAllKeys(partsOf(id))).map(([, name]) => name) : [...trusted.keys()];
         const parts = measured(packed.parts, trusted);
-        const revision = Math.max(0, Number(count) || 0) + 1;
+        const revision = (Number(count) || 0) + 1;
+        // Async, so that a value that is refused at once is one more rejection, beside those of the others.
+        const putPart = async (value: unknown, name: string): Promise<unknown> => store.put(value, [id, name]);
         const head: JobHead = { madeAt, archived, ...there, ...summary(id, job, packed, parts), changedAt: now(), revision };
         await Promise.all([
           heads.put(head),
           store.put(revision, COUNT_KEY),
-          store.put(packed.main, [id, MAIN]),
-          ...(drafts === undefined ? [] : [store.put(drafts, [id, DRAFTS])]),
-          ...[...parts].filter(([name, { value }]) => trusted?.get(name)?.value !== value).map(([name, { value }]) => store.put(value, [id, name])),
+          putPart(packed.main, MAIN),
+          ...(drafts === undefined ? [] : [putPart(drafts, DRAFTS)]),
+          ...[...parts].filter(([name, { value }]) => trusted?.get(name)?.value !== value).map(([name, { value }]) => putPart(value, name)),
           ...names.filter((name) => name.includes(':') && !parts.has(name)).map((name) => store.delete([id, name])),
           transaction.done,
         ]);
@@ -124,7 +126,9 @@ export function jobStore(database: IDBPDatabase<Stores>, now = () => new Date().
       }
     },
     putDrafts: async (id, drafts) => {
-      await database.transaction('jobParts', 'readwrite', { durability: 'strict' }).store.put(drafts, [id, DRAFTS]);
+      const transaction = database.transaction(['jobs', 'jobParts'], 'readwrite', { durability: 'strict' });
+      if ((await transaction.objectStore('jobs').getKey(id)) === undefined) throw new JobConflict(null);
+      await Promise.all([transaction.objectStore('jobParts').put(drafts, [id, DRAFTS]), transaction.done]);
     },
   };
 }
@@ -134,7 +138,7 @@ function measured(parts: ReadonlyMap<string, unknown>, before: Known['parts'] | 
   return new Map(
     [...parts].map(([name, value]) => {
       const same = before?.get(name);
-      if (same?.value === value && same) return [name, same];
+      if (same?.value === value && same) return [name, { value, letters: same.letters }];
       return [name, { value, letters: typeof value === 'string' ? value.length : (JSON.stringify(value) ?? '').length }];
     }),
   );

@@ -66,7 +66,7 @@ async function duplicate(database: IDBPDatabase<Stores>, id: string, name: strin
     const [head, keys, values, count] = await Promise.all([heads.get(id), parts.getAllKeys(partsOf(id)), parts.getAll(partsOf(id)), parts.get(COUNT_KEY)]);
     if (head === undefined) throw new JobConflict(null);
     const at = new Date().toISOString();
-    const copy: JobHead = { ...head, id: copyId, name, madeAt: at, changedAt: at, archived: false, revision: Math.max(0, Number(count) || 0) + 1 };
+    const copy: JobHead = { ...head, id: copyId, name, madeAt: at, changedAt: at, archived: false, revision: (Number(count) || 0) + 1 };
     const writes = keys.map(async ([, part], i) => {
       if (part !== DRAFTS) await parts.put(part === MAIN ? renamed(values[i] as MainPart, name) : values[i], [copyId, part]);
     });

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { chooseCoat } from '../../app/chooseCoat.ts';
 import { redo, undo, coat } from '../../app/document.ts';
+import { room } from '../../app/keeping/keeping.ts';
 import { state } from '../../app/state.ts';
 import { ButtonRow } from '../fields/ButtonRow.tsx';
 import { FileActions } from './FileActions.tsx';
@@ -15,6 +16,7 @@ export function Header(): JSX.Element {
       <div class="title-cell title-name">
         <h1>Crosscoat</h1>
         <p>{job.name}</p>
+        {room.value.privateGuess === 'likely' ? <p role="status">A private window, it seems: what is not saved as a file is gone when it closes</p> : null}
       </div>
       <div class="title-cell title-coat">
         <label class="title-label" for="coat">Coat</label>

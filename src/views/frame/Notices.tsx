@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { unsaidPlace, type Problem } from '../../app/problem.ts';
+import { unsaidPlace, type Notice as NoticeOf } from '../../app/problem.ts';
 import { state } from '../../app/state.ts';
 
 /** What went wrong, in plain words, above the sheet. Nothing was changed by it. */
@@ -17,7 +17,7 @@ export function Notices(): JSX.Element {
 }
 
 /** One thing that went wrong; with `dismiss` it can be put away. */
-export function Notice({ problem, dismiss }: { readonly problem: Problem; readonly dismiss?: () => void }): JSX.Element {
+export function Notice({ problem, dismiss }: { readonly problem: NoticeOf; readonly dismiss?: () => void }): JSX.Element {
   const place = unsaidPlace(problem);
   return (
     <div class="notice" role="alert">
@@ -26,6 +26,7 @@ export function Notice({ problem, dismiss }: { readonly problem: Problem; readon
         <p>{problem.text}</p>
         {place === '' ? null : <p class="soft">{place}</p>}
       </div>
+      {problem.act === undefined ? null : <button type="button" onClick={problem.act.run}>{problem.act.words}</button>}
       {dismiss === undefined ? null : <button type="button" onClick={dismiss}>Dismiss</button>}
     </div>
   );

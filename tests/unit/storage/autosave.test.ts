@@ -1,36 +1,8 @@
 import 'fake-indexeddb/auto';
 import { signal } from '@preact/signals';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { demoJob, withRecording } from '../../../sim/job/demo.ts';
-import type { Job } from '../../../sim/job/schema.ts';
 import { startAutosave, type Autosave } from '../../../src/storage/autosave.ts';
 import { openShelf, type Shelf } from '../../../src/storage/database.ts';
-import { packJob, unpackJob } from '../../../src/storage/packJob.ts';
-
-const recorded = (text: string): Job => withRecording(demoJob(), 'by-hand', { id: 'session', name: 'Session', text });
-
-describe('packJob', () => {
-  it('gives back the same job, recordings and all', () => {
-    const job = recorded('t_s,x_mm\n0,0\n1,1\n');
-    expect(unpackJob(packJob(job, new Map()).values)).toEqual(job);
-  });
-
-  it('writes a recording once, and again only when its text is another', () => {
-    const first = packJob(recorded('a'), new Map());
-    expect([...first.values.keys()]).toEqual(['job', 'recording:session']);
-    expect([...packJob(recorded('a'), first.recordings).values.keys()]).toEqual(['job']);
-    expect([...packJob(recorded('b'), first.recordings).values.keys()]).toEqual(['job', 'recording:session']);
-  });
-
-  it('removes the text of a recording that is gone', () => {
-    const first = packJob(recorded('a'), new Map());
-    expect(packJob(demoJob(), first.recordings).removed).toEqual(['recording:session']);
-  });
-
-  it('has nothing to unpack from an empty shelf', () => {
-    expect(unpackJob(new Map())).toBeNull();
-  });
-});
 
 describe('startAutosave', () => {
   let autosave: Autosave | null = null;
@@ -41,18 +13,63 @@ describe('startAutosave', () => {
 
   it('keeps what changed, and what a second opening reads is what was typed', async () => {
     const shelf = await openShelf('autosave-kept');
-    const watched = { job: signal(demoJob()), units: signal('metric') };
+    const watched = { theme: signal('light'), units: signal('metric') };
     autosave = startAutosave(shelf, watched, () => undefined);
-    watched.job.value = recorded('text');
     watched.units.value = 'us';
     await autosave.flush();
     shelf.close();
     const again = await (await openShelf('autosave-kept')).read();
-    expect(again.get('units')).toBe('us');
-    expect(unpackJob(again)).toEqual(recorded('text'));
+    expect(again).toEqual(new Map([['units', 'us']]));
   });
 
-  it('writes once for a burst of changes, within 300 ms of the last', async () => {
+  it('writes while somebody types without a pause, never more than 300 ms after the first unsaved change', async () => {
+    vi.useFakeTimers();
+    const writes: unknown[] = [];
+    const watched = { today: signal(0) };
+    autosave = startAutosave(fakeShelf((values) => Promise.resolve(void writes.push(values.get('today')))), watched, () => undefined);
+    for (let key = 1; key <= 40; key++) {
+      watched.today.value = key;
+      await vi.advanceTimersByTimeAsync(50);
+    }
+    // A key each 50 ms for 2 s: were the wait to start anew, nothing would be written.
+    expect(writes.length).toBeGreaterThanOrEqual(6);
+    expect(writes.at(-1)).toBeGreaterThanOrEqual(40 - 300 / 50);
+  });
+
+  it('has one write under way at a time, and the next follows with what changed meanwhile', async () => {
+    vi.useFakeTimers();
+    const order: string[] = [];
+    const watched = { today: signal('') };
+    const slow: Shelf['write'] = async (values) => {
+      order.push(`begin ${String(values.get('today'))}`);
+      await new Promise((resolve) => setTimeout(resolve, 1000));
+      order.push(`end ${String(values.get('today'))}`);
+    };
+    autosave = startAutosave(fakeShelf(slow), watched, () => undefined);
+    watched.today.value = 'a';
+    await vi.advanceTimersByTimeAsync(300);
+    watched.today.value = 'b';
+    await vi.advanceTimersByTimeAsync(300);
+    watched.today.value = 'c';
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(order).toEqual(['begin a', 'end a', 'begin c', 'end c']);
+  });
+
+  it('tries again by itself what was refused', async () => {
+    vi.useFakeTimers();
+    let isFull = true;
+    const told: unknown[] = [];
+    const watched = { units: signal('metric') };
+    autosave = startAutosave(fakeShelf(() => (isFull ? Promise.reject(new Error('full')) : Promise.resolve())), watched, (why) => told.push(why));
+    watched.units.value = 'us';
+    await vi.advanceTimersByTimeAsync(300);
+    expect(told).toHaveLength(1);
+    isFull = false;
+    await vi.advanceTimersByTimeAsync(3000);
+    expect(told.at(-1)).toBeNull();
+  });
+
+  it('writes once for a burst of changes, within 300 ms of the first', async () => {
     vi.useFakeTimers();
     const writes: ReadonlyMap<string, unknown>[] = [];
     const watched = { units: signal('metric') };

@@ -1,7 +1,6 @@
 import 'fake-indexeddb/auto';
-import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
-import { openDatabase, openShelf } from '../../../src/storage/database.ts';
+import { openDatabase } from '../../../src/storage/database.ts';
 import { openSessions, type KeptSession } from '../../../src/storage/sessions.ts';
 import { keptSession, session } from '../app/practice/samples.ts';
 
@@ -75,33 +74,5 @@ describe('openSessions', () => {
     expect(await shelf.readDraft()).toEqual({ task, job, trainee, strokes: 'ab' });
     await shelf.clearDraft();
     expect(await shelf.readDraft()).toBeNull();
-  });
-});
-
-describe('openDatabase', () => {
-  it('brings a database of version 1 to version 2 with its content', async () => {
-    const old = await openDB('version-1', 1, { upgrade: (fresh) => void fresh.createObjectStore('kept') });
-    await old.put('kept', 'us', 'units');
-    old.close();
-    const shelf = await openShelf('version-1');
-    expect(await shelf.read()).toEqual(new Map([['units', 'us']]));
-    const sessions = await openSessions('version-1');
-    await sessions.put(keptSession());
-    expect(await sessions.list()).toHaveLength(1);
-    expect(await shelf.read()).toEqual(new Map([['units', 'us']]));
-  });
-
-  it('says so at once where another window holds the old version, and opens when that is closed', async () => {
-    const old = await openDB('version-held', 1, { upgrade: (fresh) => void fresh.createObjectStore('kept') });
-    await expect(openShelf('version-held')).rejects.toThrow('another window holds an older version');
-    old.close();
-    await expect(openShelf('version-held')).resolves.toBeDefined();
-  });
-
-  it('lets a newer build go ahead', async () => {
-    const shelf = await openSessions('version-newer');
-    const newer = await openDB('version-newer', 3);
-    expect(newer.version).toBe(3);
-    await expect(shelf.put(keptSession())).rejects.toThrow();
   });
 });

@@ -1,0 +1,65 @@
+import { batch } from '@preact/signals';
+import type { KeptJob } from '../../storage/jobStore.ts';
+import { changeJob, undo } from '../document.ts';
+import { pathOf, valueAt } from '../path.ts';
+import { problemOf } from '../problem.ts';
+import { readJob } from '../readJob.ts';
+import { state } from '../state.ts';
+import { keeping } from './keeping.ts';
+
+/** Fetched when another window has written, removed or opened the job in hand. */
+
+/** The job in hand was removed elsewhere, with nothing unsaved here: it is the reader's to say whether it comes back. */
+export function tellRemoved(): void {
+  const id = state.jobId.peek();
+  state.notice.value = {
+    title: 'This job was removed in another window',
+    text: 'You still have it here, and it is not kept any more. Your next change keeps it as a new job; so does the button.',
+    place: {},
+    act: { words: 'Keep it', run: () => keepAgain(id) },
+  };
+}
+
+function keepAgain(id: string): void {
+  state.notice.value = null;
+  // Another object of the same content counts as changed, so that it is written.
+  if (state.jobId.peek() === id) state.job.value = { ...state.job.peek() };
+}
+
+export function tellOpenElsewhere(): void {
+  state.notice.value = {
+    title: 'This job is open in another window too',
+    text: 'What you change in one shows in the other. Where both change it at the same time nothing is overwritten: the later one is kept as a job of its own.',
+    place: {},
+  };
+}
+
+/** Takes over what another window wrote, as one step that can be undone however often it wrote. Half-typed text stays where its field does. */
+export function takeOver({ head, job: kept }: KeptJob, isClean: () => boolean): void {
+  if (keeping.now === null || !isClean()) return;
+  try {
+    const { job } = readJob(kept);
+    const drafts = state.drafts.peek();
+    if (Object.keys(drafts).some((pointer) => !Object.is(valueAt(state.job.peek(), pathOf(pointer)), valueAt(job, pathOf(pointer))))) return keepBoth();
+    keeping.now.keeper.hold({ id: head.id, job, drafts }, head.revision);
+    batch(() => changeJob('Taken over from the other window', job, 'other-window'));
+    state.notice.value = {
+      title: 'Another window changed this job, and this window has taken it over',
+      text: 'Undo brings back what you had here.',
+      place: {},
+      act: { words: 'Undo', run: undoTaking },
+    };
+  } catch (thrown) {
+    state.notice.value = problemOf('Another window changed this job, and this window cannot read it; what you change here is kept as a job of its own', thrown);
+  }
+}
+
+function undoTaking(): void {
+  state.notice.value = null;
+  if (state.past.peek().at(-1)?.label === 'Taken over from the other window') undo();
+}
+
+/** Half-typed text stands in a field that the other window changed: both are wanted. */
+function keepBoth(): void {
+  state.job.value = { ...state.job.peek() };
+}

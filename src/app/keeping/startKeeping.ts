@@ -1,0 +1,60 @@
+import { effect, type Signal } from '@preact/signals';
+import { startAutosave } from '../../storage/autosave.ts';
+import { openDatabase, shelfOf } from '../../storage/database.ts';
+import { jobStore, type JobStore, type KeptJob } from '../../storage/jobStore.ts';
+import { restore } from '../restore.ts';
+import { state, type StateKey } from '../state.ts';
+import { keptIn } from '../stateTable.ts';
+import { keepJob } from './jobInHand.ts';
+import { tellStorage } from './tellStorage.ts';
+
+/** Under this name a window remembers its own job, so that two windows on two jobs each come back to theirs. */
+const OWN_JOB = 'crosscoat-job';
+
+/** Puts back what this browser keeps, and keeps what changes from now on. @returns whether a job was restored. */
+export async function startKeeping(): Promise<boolean> {
+  try {
+    const database = await openDatabase();
+    const [shelf, store] = [shelfOf(database), jobStore(database)];
+    const kept = await shelf.read();
+    const work = await lastWork(store, kept.get('jobId'));
+    const isRestored = await restore(kept, work);
+    const keeper = keepJob(store, isRestored ? work : null);
+    const keys = (Object.keys(keptIn) as StateKey[]).filter((key) => keptIn[key] === 'browser' && key !== 'drafts');
+    const autosave = startAutosave(shelf, Object.fromEntries(keys.map((key) => [key, state[key] as Signal<unknown>])), (why) => tellStorage('view', why));
+    const flush = (): void => void Promise.all([keeper.flush(), autosave.flush()]);
+    addEventListener('pagehide', flush);
+    document.addEventListener('visibilitychange', () => (document.hidden ? flush() : void keeper.look()));
+    effect(() => rememberOwn(state.jobId.value));
+    return isRestored;
+  } catch (why) {
+    tellStorage('opening', why);
+    return false;
+  }
+}
+
+/** The job that this window had in hand, else the one that any window had, else the one written last. */
+async function lastWork(store: JobStore, lastId: unknown): Promise<KeptJob | null> {
+  for (const id of [ownJob(), lastId]) {
+    const kept = typeof id === 'string' ? await store.read(id) : null;
+    if (kept !== null) return kept;
+  }
+  const [newest] = (await store.heads()).filter(({ archived }) => !archived).sort((a, b) => b.revision - a.revision);
+  return newest === undefined ? null : store.read(newest.id);
+}
+
+function ownJob(): string | null {
+  try {
+    return sessionStorage.getItem(OWN_JOB);
+  } catch {
+    return null;
+  }
+}
+
+function rememberOwn(id: string): void {
+  try {
+    sessionStorage.setItem(OWN_JOB, id);
+  } catch {
+    // It is remembered for all windows together.
+  }
+}
