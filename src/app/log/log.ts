@@ -1,4 +1,5 @@
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
+import type { LogEntrySpec } from '../../../sim/index.ts';
 import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import type { LogPrefs } from './logPrefs.ts';
@@ -13,3 +14,9 @@ export const logStage = {
 export function lookAtLog(changed: Partial<LogPrefs>): void {
   state.log.value = { ...state.log.peek(), ...changed };
 }
+
+/** Place in the log of the entry whose fields are open; -1 where none is. */
+export const openIndex = computed(() => (state.job.value.log ?? []).findIndex(({ id }) => id === state.log.value.entry));
+
+/** The entry whose fields are open; null where none is. */
+export const openEntry = computed<LogEntrySpec | null>(() => state.job.value.log?.[openIndex.value] ?? null);
