@@ -3,6 +3,7 @@ import { useRef } from 'preact/hooks';
 import { exportAs, openFile, saveJob, startFromDemo } from '../../app/files.ts';
 import { state, type Theme } from '../../app/state.ts';
 import type { ExportKind } from '../../worker/protocol.ts';
+import { openJobs } from '../jobs/openJobs.ts';
 
 const EXPORTS: readonly (readonly [kind: ExportKind, words: string])[] = [
   ['map-png', 'Export film map, PNG'],
@@ -35,6 +36,7 @@ export function FileActions(): JSX.Element {
           event.currentTarget.value = '';
         }}
       />
+      <button type="button" onClick={() => void openJobs()}>Jobs</button>
       <button type="button" onClick={() => chooser.current?.click()}>Open…</button>
       <button type="button" onClick={saveJob}>Save</button>
       <details class="menu" onKeyDown={closeOnEscape} onFocusOut={closeWhenLeft}>
