@@ -118,7 +118,7 @@ function meanFilm({ mean_m }: PredictedFilm): number {
 }
 
 function whyOf(kind: PlaceKind, i: number, share: number): string {
-  return `${i === 0 ? kind : `${kind} but one, apart from the first,`} by the model: ${Math.round(share * 100)} % of the mean film`;
+  return `${i === 0 ? '' : 'next '}${kind} by the model: ${Math.round(share * 100)} % of the mean film`;
 }
 
 /** The most extreme places of the mesh, apart from each other. */

@@ -43,8 +43,10 @@ function Compared({ comparison }: { readonly comparison: PlanComparison }): JSX.
       {comparison.between === null ? null : (
         <section aria-labelledby="truth-between" class="survey-truth-told">
           <h2 id="truth-between">The film between the readings</h2>
-          <ul class="survey-truth-sentences">{[...betweenSentences(comparison, system), ...belowSentences(comparison, system)].map((text) => <li key={text}>{text}</li>)}</ul>
-          <TruthMaps comparison={comparison} />
+          <div class="survey-truth-between">
+            <TruthMaps comparison={comparison} />
+            <ul class="survey-truth-sentences">{[...betweenSentences(comparison, system), ...belowSentences(comparison, system)].map((text) => <li key={text}>{text}</li>)}</ul>
+          </div>
         </section>
       )}
       {comparison.readings.length === 0 ? null : (
