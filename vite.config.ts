@@ -1,6 +1,9 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vitest/config';
+import { contentPolicy } from './.build/contentPolicy.ts';
+import { installable } from './.build/installable.ts';
 import { pureTables } from './.build/pureTables.ts';
+import { JOB_CARD_STYLE } from './sim/report/html/jobCardPage.ts';
 
 /** A first start on a desk opens the page by itself; a machine without a terminal does not. */
 const opensPage = process.env['CI'] === undefined && process.stdout.isTTY === true;
@@ -10,7 +13,9 @@ const PAGE_TESTS = 'tests/unit/{app,canvas,charts,storage,worker}/**/*.test.ts';
 
 export default defineConfig({
   base: './',
-  plugins: [preact(), pureTables()],
+  // Icons stand beside the page under names of their own; the manifest names them.
+  publicDir: 'src/icons',
+  plugins: [preact(), pureTables(), contentPolicy([JOB_CARD_STYLE]), installable()],
   // Page and worker share modules in chunks of their own each; the size check tells them by name.
   worker: { format: 'es', plugins: () => [pureTables()], rolldownOptions: { output: { chunkFileNames: 'assets/worker-[name]-[hash].js' } } },
   server: { port: 5173, open: opensPage },

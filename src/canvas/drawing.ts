@@ -1,3 +1,5 @@
+// Without it pixi makes functions from text, which the page's policy forbids.
+import 'pixi.js/unsafe-eval';
 import { Container, WebGLRenderer } from 'pixi.js';
 import type { Camera } from './camera.ts';
 import { FilmLayer } from './filmLayer.ts';

@@ -6,6 +6,9 @@ import { Window } from './frame/Window.tsx';
 /** Puts the window on the page. */
 export function showWindow(host: HTMLElement): void {
   render(<Window />, host);
-  // Asked for again by the first key, should it fail now.
-  afterFirstFilm(() => void fetchSchema().catch(() => undefined));
+  // Neither is missed at once if it fails: the schema is asked for again by the first key, the rest at the next visit.
+  afterFirstFilm(() => {
+    void fetchSchema().catch(() => undefined);
+    if (import.meta.env.PROD) void import('./offline/showOffline.tsx').then(({ showOffline }) => showOffline(), () => undefined);
+  });
 }

@@ -9,7 +9,8 @@ import { escaped } from './escape.ts';
 import { htmlList } from './page.ts';
 
 /** Black on white, and narrow margins: it hangs on a wall and is written on. A page a day, on A4 and on Letter. */
-const STYLE = `
+/** The style sheet of a job card, whole: the app's policy allows it by its text. */
+export const JOB_CARD_STYLE = `
 :root { color-scheme: light; }
 body { font: 16px/1.35 system-ui, sans-serif; color: #111; background: #fff; max-width: 60rem; margin: 0 auto; padding: 1rem; font-variant-numeric: tabular-nums; }
 .day { border-bottom: 3px solid #111; padding-bottom: 1rem; margin-bottom: 1.5rem; }
@@ -33,7 +34,7 @@ export function jobCardPage(card: JobCard, system: UnitSystem): string {
   const title = `${card.jobName}: job card`;
   return [
     '<!doctype html>',
-    `<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${STYLE}</style></head><body>`,
+    `<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${JOB_CARD_STYLE}</style></head><body>`,
     ...card.days.map((day, i) => dayHtml(card, day, system, i)),
     card.doubts.length === 0 ? '' : `<section><h2>Doubts</h2>${htmlList(card.doubts)}</section>`,
     `<p>${escaped(ESTIMATE_STATEMENT)}</p>`,

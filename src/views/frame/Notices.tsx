@@ -1,10 +1,12 @@
 import type { JSX } from 'preact';
 import { unsaidPlace, type Notice as NoticeOf } from '../../app/problem.ts';
 import { state } from '../../app/state.ts';
+import { lateNotice } from './lateNotice.ts';
 
 /** What went wrong, in plain words, above the sheet. Nothing was changed by it. */
 export function Notices(): JSX.Element {
   const { notice, jobProblem, storageProblem } = state;
+  const Late = lateNotice.value;
   return (
     <div class="notices">
       {notice.value === null ? null : <Notice problem={notice.value} dismiss={() => (notice.value = null)} />}
@@ -12,6 +14,7 @@ export function Notices(): JSX.Element {
       {storageProblem.value === null ? null : (
         <Notice problem={{ title: 'Your work is not being kept in this browser', text: storageProblem.value, place: {} }} />
       )}
+      {Late === null ? null : <Late />}
     </div>
   );
 }
