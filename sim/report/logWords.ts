@@ -66,14 +66,21 @@ function line(head: string, text: string | null | undefined): LogLine | null {
 
 function whenLines(reported: ReportedEntry): (LogLine | null)[] {
   const { entry, took_s, panelNames } = reported;
-  const end = entry.ended === undefined ? 'no end noted' : `ended ${momentShown(entry.ended)}${took_s === null || took_s < 0 ? '' : `, ${spanWords(took_s / 60)}`}`;
   return [
-    line('When', `begun ${momentShown(entry.started)}, ${end}`),
+    line('When', `${fromTo(entry)}${took_s === null || took_s < 0 ? '' : `, ${spanWords(took_s / 60)}`}`),
     line('Who', entry.certificate === undefined ? entry.who : `${entry.who}, certificate ${entry.certificate}`),
     line('On', panelNames.join(', ')),
     line('Wait before', waitedWords(reported)),
     line('Wait as noted', entry.waited_min === undefined ? null : spanWords(entry.waited_min)),
   ];
+}
+
+/** Start and end; day and offset once where they are the same. */
+function fromTo({ started, ended }: LogEntrySpec): string {
+  if (ended === undefined) return `begun ${momentShown(started)}, no end noted`;
+  const [from, to] = [momentShown(started), momentShown(ended)];
+  const isAlike = from.slice(0, 10) === to.slice(0, 10) && from.slice(from.indexOf('(')) === to.slice(to.indexOf('('));
+  return isAlike ? `begun ${from.slice(0, from.indexOf(' ('))}, ended ${to.slice(11)}` : `begun ${from}, ended ${to}`;
 }
 
 function liquidLines({ entry, cupName }: ReportedEntry, system: UnitSystem): (LogLine | null)[] {

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
-import { entryCautions, entryLines, LOG_KIND_WORDS, momentShown, reportEntry, type LogEntrySpec, type ReportedEntry } from '../../../../sim/index.ts';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { entryCautions, entryLines, LOG_KIND_WORDS, momentShown, reportEntry, signatureState, type LogEntrySpec, type ReportedEntry, type SignatureState } from '../../../../sim/index.ts';
 import { chooseEntry, recordingText, reopenEntry, signEntry } from '../../../app/log/logCommands.ts';
 import { state } from '../../../app/state.ts';
 import { HistoryList } from '../HistoryList.tsx';
@@ -22,7 +22,8 @@ export function EntryList(): JSX.Element {
 }
 
 function EntryItem({ entry, place, isOpen }: { readonly entry: LogEntrySpec; readonly place: number; readonly isOpen: boolean }): JSX.Element {
-  const { signed, ended } = entry;
+  const text = recordingText(entry);
+  const found = useMemo(() => signatureState(entry, text), [entry, text]);
   const head = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (isOpen) head.current?.scrollIntoView({ block: 'nearest' });
@@ -32,12 +33,23 @@ function EntryItem({ entry, place, isOpen }: { readonly entry: LogEntrySpec; rea
       <button ref={head} type="button" class="log-entries-open" aria-expanded={isOpen} onClick={() => chooseEntry(entry.id)}>
         <span class="log-entries-number">{place + 1}</span>
         <span class="log-entries-name">{entry.name === '' ? 'Unnamed entry' : entry.name}</span>
-        <span class="log-entries-mark">{signed !== undefined ? 'Signed' : ended === undefined ? 'Under way' : 'Not signed'}</span>
+        <span class={`log-entries-mark ${found}`}>{markWords(entry, found)}</span>
       </button>
       <p class="log-entries-facts">{LOG_KIND_WORDS[entry.kind]} · {momentShown(entry.started)} · {entry.who === '' ? 'nobody named' : entry.who}</p>
       {isOpen ? <OpenEntry entry={entry} /> : null}
     </li>
   );
+}
+
+/** How an entry stands. One that was changed after it was signed says so before it is opened. */
+function markWords({ ended }: LogEntrySpec, found: SignatureState): string {
+  switch (found) {
+    case 'matches': return 'Signed';
+    case 'entry-changed': return 'Signed, CHANGED since';
+    case 'recording-changed': return 'Signed, strokes CHANGED since';
+    case 'recording-missing': return 'Signed, strokes missing';
+    case 'unsigned': return ended === undefined ? 'Under way' : 'Not signed';
+  }
 }
 
 function OpenEntry({ entry }: { readonly entry: LogEntrySpec }): JSX.Element {
