@@ -85,7 +85,8 @@ export async function startFromDemo(): Promise<void> {
   }
 }
 
-function fileStem(job: Job): string {
+/** How the files of a job begin. */
+export function fileStem(job: Job): string {
   const stem = job.name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '');
   return stem === '' ? 'job' : stem.slice(0, 60);
 }

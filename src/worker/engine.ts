@@ -83,11 +83,13 @@ export function makeHandlers(): Handlers {
   const handsOf = fetchedOnce(async () => (await import('./handsHandlers.ts')).makeHandsHandlers());
   const comparisons = fetchedOnce(async () => (await import('./compareHandlers.ts')).makeCompareHandlers());
   const schemes = fetchedOnce(async () => (await import('./schemeHandlers.ts')).makeSchemeHandlers());
+  const records = fetchedOnce(async () => (await import('./recordHandlers.ts')).makeRecordHandlers());
   const surveys = fetchedOnce(async () => (await import('./surveyHandlers.ts')).makeSurveyHandlers());
 
   return {
     surveyTruth: async (request) => (await surveys()).surveyTruth(request),
     surveyWhere: async (request) => (await surveys()).surveyWhere(request),
+    record: async (request) => (await records()).record(request),
     jobCard: async (request) => (await schemes()).jobCard(request),
     schemeSolvent: async (request) => (await schemes()).schemeSolvent(request),
     hingeBalances: async (request) => (await schemes()).hingeBalances(request),

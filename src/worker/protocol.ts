@@ -2,6 +2,7 @@ import type { Field, FieldKind, Film, HandSample, Job, LifeVerdict, MomentFieldK
 import type { GunScene } from '../canvas/scene.ts';
 import type { Problem } from '../app/problem.ts';
 import type { CardMessages } from './cardMessages.ts';
+import type { RecordMessages } from './recordMessages.ts';
 import type { SchemeMessages } from './schemeMessages.ts';
 import type { SetUpMessages } from './setUpMessages.ts';
 import type { SurveyMessages } from './surveyMessages.ts';
@@ -144,7 +145,7 @@ export interface CoatRequest {
 }
 
 /** Every message between page and worker: name, what is asked, what comes back. */
-export interface Messages extends SetUpMessages, CardMessages, SchemeMessages, SurveyMessages {
+export interface Messages extends SetUpMessages, CardMessages, SchemeMessages, SurveyMessages, RecordMessages {
   /** Reads a recording whole, keeps it, and says what is in it. */
   recording: { request: { id: string; name: string; text: string }; reply: RecordingFacts };
   /** Whether a panel can be made as stated; a problem says why not, and where. */

@@ -28,7 +28,7 @@ export function recordJson(record: ReportedRecord, system: UnitSystem): { readon
     digest: { algorithm: 'SHA-256', of: 'canonical form of the job file (RFC 8785)', sha256: digest },
     look: recordFaults(record),
     unsigned: unsignedNames(record),
-    plan: schemes.map(({ name, report, problem }) => (report === null ? { name, problem } : { name, ...(schemeJson(report, system) as { readonly [key: string]: JsonValue }) })),
+    plan: schemes.map(({ name, report, problem }) => (report === null ? { name, problem } : { name, ...(schemeJson(report, system)) })),
     log: logJson(log, system),
     surveys: surveys.map(surveyResult),
   };
