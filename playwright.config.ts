@@ -22,6 +22,8 @@ export default defineConfig({
   reporter: [['list'], ['json', { outputFile: 'test-results/browser.json' }]],
   use: {
     baseURL: `http://localhost:${PORT}/`,
+    // Each test has a browser of its own, and would put the whole build aside in it.
+    serviceWorkers: 'block',
     viewport: { width: 1280, height: 900 },
     launchOptions: {
       executablePath: findBrowser(),

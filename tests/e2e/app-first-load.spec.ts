@@ -17,4 +17,6 @@ test('a first load fetches none of the chunks that the size check leaves out', a
   expect(fetched.filter((name) => name.endsWith('.js') && names.some((start) => name.startsWith(start)))).toEqual([]);
   // The page did load its script: the list above is not empty for want of requests.
   expect(fetched.some((name) => name.startsWith('index-') && name.endsWith('.js'))).toBe(true);
+  // The schema is left out since it comes only after the film; come it does.
+  await expect.poll(() => fetched.some((name) => name.startsWith('readNumber-')), { timeout: 60_000 }).toBe(true);
 });

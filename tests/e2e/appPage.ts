@@ -1,11 +1,15 @@
 import { expect, test as base, type Locator, type Page } from '@playwright/test';
 
+/** What the browser says of the service worker that these tests go without; app-offline.spec.ts has it. */
+const BLOCKED = 'Service Worker registration blocked by Playwright';
+
 /** The page on its first visit, with every complaint of its console collected. */
 export class AppPage {
   readonly complaints: string[] = [];
 
   constructor(readonly page: Page) {
     page.on('console', (message) => {
+      if (message.text() === BLOCKED) return;
       if (message.type() === 'error' || message.type() === 'warning') this.complaints.push(message.text());
     });
     page.on('pageerror', (error) => this.complaints.push(error.message));
