@@ -1,52 +1,80 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import '../helpers/propertySeed.ts';
-import { krigeAt, krigingWeights, makeKriging } from '../../sim/survey/kriging/kriging.ts';
-import { placedValues, type PlacedValue } from '../../sim/survey/kriging/placedValues.ts';
-import { evenPlaces } from '../../sim/survey/evenPlaces.ts';
+import type { RuleSpec } from '../../sim/job/schema.ts';
+import { parseSurveyReadings } from '../../sim/run/survey/readings/parseSurveyReadings.ts';
+import { CrosscoatError } from '../../sim/base/errors.ts';
+import { judgeReadings } from '../../sim/survey/judgeReadings.ts';
+import type { FilmReading } from '../../sim/survey/filmReading.ts';
+import { surveyReason } from '../../sim/report/survey/surveyReason.ts';
+import { combs, gauge, meanEighty, NINETY_TEN, spotsAreas } from '../helpers/surveys.ts';
 
-const side = fc.double({ min: 0, max: 1, noNaN: true });
-const value: fc.Arbitrary<PlacedValue> = fc.record({ at_m: fc.tuple(side, side), value_m: fc.double({ min: -5, max: 5, noNaN: true }), noise_m: fc.double({ min: 0.05, max: 1, noNaN: true }) });
-const values = fc.array(value, { minLength: 1, maxLength: 25 });
-const law = fc.record({ sill_m2: fc.double({ min: 0.05, max: 3, noNaN: true }), range_m: fc.double({ min: 0.02, max: 2, noNaN: true }) });
+/** Tenths of a micrometre, as gauges print them, much of it near the limits. */
+const film_um = fc.oneof(fc.integer({ min: 700, max: 1300 }), fc.integer({ min: 1, max: 4000 }), fc.constantFrom(800, 900, 1000, 3000)).map((tenths) => tenths / 10);
+const films = fc.array(film_um, { minLength: 1, maxLength: 30 });
+const rule: fc.Arbitrary<RuleSpec> = fc.constantFrom<RuleSpec>(meanEighty(), meanEighty({ boundary: 'lenient' }), NINETY_TEN, { kind: 'shop', name: 'x', meanMin_um: 95, meanMax_um: 130, eachMin_um: 70, eachMax_um: 200, spread_percent: 20 });
+const named = (list: readonly number[]): FilmReading[] => gauge(...list).map((reading, i) => ({ ...reading, area: `A${i % 2}`, spot: `S${i % 6}` }));
 
-describe('kriging', () => {
-  it('has weights that sum to 1 and give its value', () => {
-    fc.assert(fc.property(values, law, side, side, (list, of, x, y) => {
-      const kriging = makeKriging(placedValues(list), of);
-      const weights = krigingWeights(kriging, x, y);
-      const told = weights.reduce((sum, weight, i) => sum + weight * (kriging.values.value_m[i] as number), 0);
-      // Condition numbers reach some 25 · 3 / 0.05² = 3e4 here: rounding of 1e-16 stays below 1e-9.
-      expect(Math.abs(weights.reduce((sum, weight) => sum + weight, 0) - 1)).toBeLessThan(1e-9);
-      expect(Math.abs(told - krigeAt(kriging, x, y).value_m)).toBeLessThan(1e-8);
+describe('rules', () => {
+  it('go by the readings, not by their order', () => {
+    fc.assert(fc.property(films, rule, fc.infiniteStream(fc.nat()), (list, by, stream) => {
+      const keys = list.map(() => stream.next().value as number);
+      const shuffled = list.map((film, i) => [film, keys[i] as number] as const).sort((a, b) => a[1] - b[1]).map(([film]) => film);
+      expect(judgeReadings(by, gauge(...shuffled)).answer).toBe(judgeReadings(by, gauge(...list)).answer);
+      const grouped = named(list);
+      const turned = [...grouped].reverse();
+      expect(judgeReadings(spotsAreas(3, 5), turned).answer).toBe(judgeReadings(spotsAreas(3, 5), grouped).answer);
     }));
   });
 
-  it('in a mirror is the mirrored map, and moves with all that is added to its values', () => {
-    fc.assert(fc.property(values, law, side, side, fc.double({ min: -9, max: 9, noNaN: true }), (list, of, x, y, more) => {
-      const here = krigeAt(makeKriging(placedValues(list), of), x, y);
-      const there = krigeAt(makeKriging(placedValues(list.map((one) => ({ ...one, at_m: [2 - one.at_m[0], one.at_m[1]] as const, value_m: one.value_m + more }))), of), 2 - x, y);
-      expect(Math.abs(there.value_m - here.value_m - more)).toBeLessThan(1e-7);
-      expect(Math.abs(there.error_m - here.error_m)).toBeLessThan(1e-7);
+  it('a heavier reading never breaks what asks for more film', () => {
+    const low = ['reading-low', 'mean-low', 'low-share'];
+    const passing = (list: readonly number[]) => judgeReadings(meanEighty(), gauge(...list)).checks.filter(({ code, answer }) => low.includes(code) && answer === 'pass').map(({ code }) => code);
+    fc.assert(fc.property(films, fc.integer({ min: 1000, max: 4000 }), (list, tenths) => {
+      expect(passing([...list, tenths / 10])).toEqual(expect.arrayContaining(passing(list)));
     }));
   });
 
-  it('has no larger error with one more reading', () => {
-    fc.assert(fc.property(values, value, law, side, side, (list, more, of, x, y) => {
-      const [before, after] = [list, [...list, more]].map((all) => krigeAt(makeKriging(placedValues(all), of), x, y).error_m) as [number, number];
-      expect(after).toBeLessThanOrEqual(before * (1 + 1e-9) + 1e-9);
+  it('scaling readings and limits alike changes no answer', () => {
+    fc.assert(fc.property(films, fc.constantFrom(0.1, 0.25, 25.4, 2, 7), fc.constantFrom('strict', 'lenient' as const), (list, scale, boundary) => {
+      const scaled = judgeReadings(meanEighty({ boundary: boundary as 'strict', nominal_um: 100 * scale }), gauge(...list.map((film) => film * scale)));
+      expect(scaled.answer).toBe(judgeReadings(meanEighty({ boundary: boundary as 'strict' }), gauge(...list)).answer);
+    }));
+  });
+
+  it('a comb narrowed to any film within it answers as the comb, or decides what it left open', () => {
+    const tooth = fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 8 }), fc.integer({ min: 0, max: 100 }));
+    fc.assert(fc.property(fc.array(tooth, { minLength: 1, maxLength: 8 }), rule, (teeth, by) => {
+      const wide = judgeReadings(by, combs(1, ...teeth.map(([low, step]) => [low * 5, low * 5 + step * 5] as const)));
+      const within = judgeReadings(by, gauge(...teeth.map(([low, step, percent]) => low * 5 + (step * 5 * percent) / 100)));
+      if (wide.answer !== 'undecided') expect(within.answer).toBe(wide.answer);
+    }));
+  });
+
+  it('the reason is one sentence without a hole', () => {
+    fc.assert(fc.property(films, rule, fc.constantFrom('metric', 'us' as const), (list, by, system) => {
+      const words = surveyReason(judgeReadings(by, gauge(...list)), system);
+      expect(words).toMatch(/^(Passes|Fails|Not decided): .+\.$/);
+      expect(words).not.toMatch(/NaN|undefined|null|\?/);
     }));
   });
 });
 
-describe('places spread evenly', () => {
-  it('are as many as asked, no two the same, whatever the candidates', () => {
-    fc.assert(fc.property(fc.uniqueArray(fc.tuple(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 30 })), { minLength: 1, maxLength: 150, selector: String }), fc.integer({ min: 1, max: 40 }), (places, count) => {
-      const [x, y] = [places.map(([one]) => one), places.map(([, one]) => one)];
-      const { taken, owner } = evenPlaces(x, y, count);
-      expect(taken.length).toBe(Math.min(count, places.length));
-      expect(new Set(taken).size).toBe(taken.length);
-      expect(owner.length).toBe(places.length);
+describe('parseSurveyReadings', () => {
+  it('any text is readings, or a clear error', () => {
+    const cell = fc.oneof(fc.string({ maxLength: 8 }), fc.constantFrom('dft_um', 'dft', 'x_mm', 'y_mm', 'area_cm2', 'before_g', 'after_g', 'unit', 'mil', '3', '2.5', '1,5', '"', '=1+1'));
+    const text = fc.array(fc.array(cell, { maxLength: 5 }), { maxLength: 6 }).chain((lines) => fc.constantFrom(',', ';', '\t', ' ').map((sign) => lines.map((fields) => fields.join(sign)).join('\n')));
+    fc.assert(fc.property(text, fc.constantFrom(undefined, 'um' as const), (given, unit) => {
+      try {
+        expect(parseSurveyReadings(given, 'f', { unit }).readings.length).toBeGreaterThan(0);
+      } catch (error) {
+        expect(error).toBeInstanceOf(CrosscoatError);
+      }
+    }), { numRuns: 2000 });
+  });
+
+  it('reads back what is written', () => {
+    fc.assert(fc.property(films, (list) => {
+      expect(parseSurveyReadings(`dft_um\n${list.join('\n')}`).readings.map((reading) => (reading.kind === 'metal' ? reading.dry_um : NaN))).toEqual(list);
     }));
   });
 });

@@ -43,5 +43,7 @@ export function spotLimits({ min_um, max_um, level }: SpotsAreasRule): SpotLimit
 
 /** The range that a single specified film stands for: 20 % to each side of it. */
 export function singleValueRange(nominal_um: number): { readonly min_um: number; readonly max_um: number } {
-  return { min_um: (nominal_um * (100 - SINGLE_VALUE_SHARE_PERCENT)) / 100, max_um: (nominal_um * (100 + SINGLE_VALUE_SHARE_PERCENT)) / 100 };
+  // Limits that people read: without the last digits of binary rounding.
+  const at = (percent: number): number => Number(((nominal_um * percent) / 100).toPrecision(12));
+  return { min_um: at(100 - SINGLE_VALUE_SHARE_PERCENT), max_um: at(100 + SINGLE_VALUE_SHARE_PERCENT) };
 }
