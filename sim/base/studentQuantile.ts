@@ -1,7 +1,10 @@
 import { checkRange } from './check.ts';
+import { normalShare } from './special.ts';
 
 /** Most degrees of freedom: beyond it the law is the normal one to four figures. */
 export const MOST_FREEDOM = 10_000;
+/** Beyond so many degrees of freedom the sum gives way to the expansion, whose cost does not grow with them. */
+const EXPANDED_FROM = 200;
 /** Halvings of the bracket: enough for the last digit. */
 const HALVINGS = 80;
 
@@ -15,6 +18,7 @@ const HALVINGS = 80;
 export function studentQuantile(share: number, freedom: number): number {
   checkRange({ name: 'studentQuantile: share', value: share, low: 1e-6, high: 1 - 1e-6, advice: 'give a share inside' });
   checkRange({ name: 'studentQuantile: degrees of freedom', value: Math.round(freedom) === freedom ? freedom : NaN, low: 1, high: MOST_FREEDOM, advice: 'give a whole number of them' });
+  if (freedom > EXPANDED_FROM) return expanded(normalQuantile(share), freedom);
   const within = Math.abs(2 * share - 1);
   let [low, high] = [0, Math.PI / 2];
   for (let i = 0; i < HALVINGS; i++) {
@@ -35,6 +39,27 @@ export function studentShare(t: number, freedom: number): number {
   if (Number.isNaN(t)) return NaN;
   const within = shareWithin(Math.atan(Math.abs(t) / Math.sqrt(freedom)), freedom);
   return t < 0 ? (1 - within) / 2 : (1 + within) / 2;
+}
+
+/** Eq. 26.7.5 of the same book, from memory, in falling powers of the degrees of freedom: at 200 the first term left out is below 1e-10. */
+function expanded(x: number, freedom: number): number {
+  const z = x * x;
+  const g1 = (x * (z + 1)) / 4;
+  const g2 = (x * ((5 * z + 16) * z + 3)) / 96;
+  const g3 = (x * (((3 * z + 19) * z + 17) * z - 15)) / 384;
+  const g4 = (x * ((((79 * z + 776) * z + 1482) * z - 1920) * z - 945)) / 92160;
+  return x + (g1 + (g2 + (g3 + g4 / freedom) / freedom) / freedom) / freedom;
+}
+
+/** Halved down likewise; the law beyond ±6 deviations is outside the shares allowed. */
+function normalQuantile(share: number): number {
+  let [low, high] = [-6, 6];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (normalShare(middle) < share) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
 }
 
 /** Share of the law within ±t, by θ = atan(t/√freedom). */

@@ -15,3 +15,17 @@ export function weightedSum(values: ArrayLike<number>, weights: ArrayLike<number
   }
   return sum + lost;
 }
+
+/** Sum of all values, compensated likewise. */
+export function compensatedSum(values: ArrayLike<number>): number {
+  let sum = 0;
+  let lost = 0;
+  const count = values.length;
+  for (let i = 0; i < count; i++) {
+    const term = values[i] as number;
+    const next = sum + term;
+    lost += Math.abs(sum) >= Math.abs(term) ? sum - next + term : term - next + sum;
+    sum = next;
+  }
+  return sum + lost;
+}

@@ -19,3 +19,8 @@ export interface FilmReading {
 export function middle_m({ low_m, high_m }: FilmReading): number | null {
   return Number.isFinite(high_m) ? (low_m + high_m) / 2 : null;
 }
+
+/** The middles of all that have one. */
+export function middles_m(readings: readonly FilmReading[]): number[] {
+  return readings.map(middle_m).filter((middle) => middle !== null);
+}

@@ -19,22 +19,29 @@ export interface Limit {
 /** What was found, for combs at the low teeth and at the high ones. */
 export type Bounds = readonly [low: number, high: number];
 
-/** Whether what was found reaches a least value, or cannot be told. */
-export function answerAtLeast([low, high]: Bounds, limit: Limit): SurveyAnswer {
+/** Whether what was found, from a low bound to a high one, reaches a least value, or cannot be told. */
+export function answerAtLeast(low: number, high: number, limit: Limit): SurveyAnswer {
   if (reaches(low, limit)) return 'pass';
   return reaches(high, limit) ? 'undecided' : 'fail';
 }
 
 /** Whether what was found stays within a most value, or cannot be told. */
-export function answerAtMost([low, high]: Bounds, limit: Limit): SurveyAnswer {
-  const turned = { ...limit, value: -limit.value };
-  return answerAtLeast([-high, -low], turned);
+export function answerAtMost(low: number, high: number, limit: Limit): SurveyAnswer {
+  if (staysWithin(high, limit)) return 'pass';
+  return staysWithin(low, limit) ? 'undecided' : 'fail';
 }
 
 /** Whether a figure reaches a least value. NaN reaches nothing. */
-function reaches(figure: number, { value, includesLimit, scale = 0 }: Limit): boolean {
-  const room = ROUNDING * Math.max(Math.abs(value), scale);
-  return includesLimit ? figure >= value - room : figure > value + room;
+function reaches(figure: number, limit: Limit): boolean {
+  return limit.includesLimit ? figure >= limit.value - roomOf(limit) : figure > limit.value + roomOf(limit);
+}
+
+function staysWithin(figure: number, limit: Limit): boolean {
+  return limit.includesLimit ? figure <= limit.value + roomOf(limit) : figure < limit.value - roomOf(limit);
+}
+
+function roomOf({ value, scale = 0 }: Limit): number {
+  return ROUNDING * Math.max(Math.abs(value), scale);
 }
 
 /** The worst answer of several: one fail fails, one undecided leaves it open. `pass` for none. */
@@ -54,7 +61,7 @@ export interface AskedOfAll {
 
 /** A check of a figure of all readings; those beyond the limit decide it, else the nearest to it. */
 export function checkOfAll({ code, side, found, limit, readings }: AskedOfAll): RuleCheck {
-  const answer = (side === 'least' ? answerAtLeast : answerAtMost)(found, limit);
+  const answer = (side === 'least' ? answerAtLeast : answerAtMost)(found[0], found[1], limit);
   return { code, answer, found, limit: limit.value, includesLimit: limit.includesLimit, readings: deciding(readings, side, limit), where: null };
 }
 
@@ -66,19 +73,35 @@ export function checkOfEach(asked: Omit<AskedOfAll, 'found'>): RuleCheck {
 
 /** The least of several, at the low bounds and at the high ones. */
 function leastOf(readings: readonly FilmReading[]): Bounds {
-  return readings.reduce<Bounds>(([low, high], each) => [Math.min(low, each.low_m), Math.min(high, each.high_m)], [Infinity, Infinity]);
+  let [low, high] = [Infinity, Infinity];
+  for (const { low_m, high_m } of readings) {
+    low = Math.min(low, low_m);
+    high = Math.min(high, high_m);
+  }
+  return [low, high];
 }
 
 function mostOf(readings: readonly FilmReading[]): Bounds {
-  return readings.reduce<Bounds>(([low, high], each) => [Math.max(low, each.low_m), Math.max(high, each.high_m)], [-Infinity, -Infinity]);
+  let [low, high] = [-Infinity, -Infinity];
+  for (const { low_m, high_m } of readings) {
+    low = Math.max(low, low_m);
+    high = Math.max(high, high_m);
+  }
+  return [low, high];
 }
 
 /** Places of the readings beyond a limit; without any, of those that may be; without any, of the nearest to it. */
 function deciding(readings: readonly FilmReading[], side: 'least' | 'most', limit: Limit): number[] {
   const test = side === 'least' ? answerAtLeast : answerAtMost;
-  const answers = readings.map(({ low_m, high_m }) => test([low_m, high_m], limit));
-  const worst = worstAnswer(answers);
-  if (worst !== 'pass') return readings.flatMap(({ index }, i) => (answers[i] === worst ? [index] : []));
+  const beyond: number[] = [];
+  const perhaps: number[] = [];
+  for (const { index, low_m, high_m } of readings) {
+    const answer = test(low_m, high_m, limit);
+    if (answer === 'fail') beyond.push(index);
+    else if (answer === 'undecided') perhaps.push(index);
+  }
+  if (beyond.length > 0) return beyond;
+  if (perhaps.length > 0) return perhaps;
   const edge = side === 'least' ? leastOf(readings)[0] : mostOf(readings)[1];
-  return readings.flatMap(({ index, low_m, high_m }) => ((side === 'least' ? low_m : high_m) === edge ? [index] : []));
+  return readings.filter(({ low_m, high_m }) => (side === 'least' ? low_m : high_m) === edge).map(({ index }) => index);
 }

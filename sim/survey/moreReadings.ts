@@ -1,5 +1,5 @@
 import { MOST_FREEDOM, studentShare } from '../base/studentQuantile.ts';
-import { middle_m } from './filmReading.ts';
+import { middles_m } from './filmReading.ts';
 import type { JudgedSurvey, RuleCheck } from './judgedSurvey.ts';
 import { deviation, mean } from './meanFilm.ts';
 import { halfInterval } from './surveyFigures.ts';
@@ -40,7 +40,7 @@ export interface MoreReadings {
  */
 export function moreReadings(judged: JudgedSurvey, wished_m?: number): MoreReadings {
   const isOfSpots = judged.rule.kind === 'spots-areas';
-  const values = isOfSpots ? judged.spots.flatMap(({ mean_m: [low, high] }) => (Number.isFinite(high) ? [(low + high) / 2] : [])) : judged.readings.flatMap((reading) => middle_m(reading) ?? []);
+  const values = isOfSpots ? judged.spots.flatMap(({ mean_m: [low, high] }) => (Number.isFinite(high) ? [(low + high) / 2] : [])) : middles_m(judged.readings);
   const [count, mean_m, deviation_m] = [values.length, mean(values), deviation(values)];
   const wished = wished_m ?? Math.abs(mean_m) * USUAL_HALF_WIDTH;
   const meanLimit_m = nearestLimit(mean_m, judged.checks.filter(({ code }) => /^(mean|area)-/.test(code)));

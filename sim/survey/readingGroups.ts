@@ -39,13 +39,13 @@ export function groupReadings(readings: readonly FilmReading[]): ReadingGroups {
   const spots = spotsOf(readings);
   const areOneEach = spots.every(({ how, readings: own }) => how !== 'named' || own.length === 1);
   const hows = new Set(spots.map(({ how }) => (how === 'named' && areOneEach ? 'means-named' : how)));
-  const groups = spots.map((spot, i) => ({ ...groupOf(spotName(spot, i), spot.readings.map(({ low_m, high_m }) => [low_m, high_m]), spot.readings.map(({ index }) => index)), area: spot.area }));
+  const groups = spots.map((spot, i) => ({ ...groupOf(spotName(spot, i), meanBounds(spot.readings), spot.readings.map(({ index }) => index)), area: spot.area }));
   const areas = areasOf(groups);
   const named = groups.filter(({ area }) => area !== null).length;
   const [only = 'named'] = hows;
   return {
     spots: groups.map(({ name, mean_m, readings: own }) => ({ name, mean_m, readings: own })),
-    areas: areas.map(({ name, spots: own }) => groupOf(name, own.map(({ mean_m }) => mean_m), own.flatMap(({ readings: places }) => places))),
+    areas: areas.map(({ name, spots: own }) => groupOf(name, meanBounds(own.map(({ mean_m: [low_m, high_m] }) => ({ low_m, high_m }))), own.flatMap(({ readings: places }) => places))),
     grouping: {
       spots: hows.size > 1 ? 'mixed' : only,
       areas: named === 0 ? 'fives' : named === groups.length ? 'named' : 'mixed',
@@ -55,8 +55,8 @@ export function groupReadings(readings: readonly FilmReading[]): ReadingGroups {
   };
 }
 
-function groupOf(name: string, each: readonly Bounds[], readings: readonly number[]): Group {
-  return { name, mean_m: meanBounds(each), readings };
+function groupOf(name: string, mean_m: Bounds, readings: readonly number[]): Group {
+  return { name, mean_m, readings };
 }
 
 /** In the order of their first readings. */

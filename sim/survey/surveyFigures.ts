@@ -1,5 +1,5 @@
 import { MOST_FREEDOM, studentQuantile } from '../base/studentQuantile.ts';
-import { middle_m, type FilmReading } from './filmReading.ts';
+import { middles_m, type FilmReading } from './filmReading.ts';
 import type { SurveyFigures } from './judgedSurvey.ts';
 import { deviation, mean } from './meanFilm.ts';
 
@@ -11,7 +11,7 @@ const UPPER = 0.975;
  * readings that scatter independently about one mean; readings of one hand seldom do, so it is the least that can be said.
  */
 export function surveyFigures(readings: readonly FilmReading[]): SurveyFigures {
-  const middles = readings.flatMap((reading) => middle_m(reading) ?? []);
+  const middles = middles_m(readings);
   const mean_m = mean(middles);
   const deviation_m = deviation(middles);
   const half_m = halfInterval(deviation_m, middles.length);

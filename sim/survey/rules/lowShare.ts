@@ -20,25 +20,23 @@ export interface LowBand {
 export function checkLowShare({ floor, top, share, includesShare }: LowBand, readings: readonly FilmReading[]): RuleCheck {
   const inBand: number[] = [];
   const perhaps: number[] = [];
+  // The nominal film itself is not low.
+  const belowTop = { ...top, includesLimit: false };
   for (const { index, low_m, high_m } of readings) {
-    const above = answerAtLeast([low_m, high_m], floor);
-    const below = belowTop([low_m, high_m], top);
+    const above = answerAtLeast(low_m, high_m, floor);
+    const below = answerAtMost(low_m, high_m, belowTop);
     if (above === 'pass' && below === 'pass') inBand.push(index);
     else if (above !== 'fail' && below !== 'fail') perhaps.push(index);
   }
   const found = [inBand.length / readings.length, (inBand.length + perhaps.length) / readings.length] as const;
   // Fewer than none is asked of nobody.
   const includesLimit = includesShare || share === 0;
-  const answer = answerAtMost(found, { value: share, includesLimit });
+  const answer = answerAtMost(found[0], found[1], { value: share, includesLimit });
   return { code: 'low-share', answer, found, limit: share, includesLimit, readings: inBand.length > 0 ? inBand : perhaps.length > 0 ? perhaps : nearestAbove(readings), where: null };
-}
-
-function belowTop(bounds: readonly [number, number], top: Limit): RuleCheck['answer'] {
-  return answerAtMost(bounds, { ...top, includesLimit: false });
 }
 
 /** None lies in the band: the least of all is the nearest to it. */
 function nearestAbove(readings: readonly FilmReading[]): number[] {
   const least = readings.reduce((low, { low_m }) => Math.min(low, low_m), Infinity);
-  return readings.flatMap(({ index, low_m }) => (low_m === least ? [index] : []));
+  return readings.filter(({ low_m }) => low_m === least).map(({ index }) => index);
 }

@@ -23,7 +23,7 @@ export function judgeMeanEighty(rule: Extract<RuleSpec, { readonly kind: 'mean-8
   return withoutSpots(
     [
       checkOfEach({ code: 'reading-low', side: 'least', limit: floor, readings }),
-      checkOfAll({ code: 'mean-low', side: 'least', found: meanBounds(readings.map(({ low_m, high_m }) => [low_m, high_m])), limit: nominal, readings }),
+      checkOfAll({ code: 'mean-low', side: 'least', found: meanBounds(readings), limit: nominal, readings }),
       checkLowShare({ floor, top: nominal, share: rule.share_percent / 100, includesShare: rule.boundary === 'lenient' }, readings),
       checkOfEach({ code: 'reading-high', side: 'most', limit: limitAt(rule.maximum_um ?? USUAL_MAXIMUM * rule.nominal_um), readings }),
     ],

@@ -1,5 +1,5 @@
 import type { RuleSpec } from '../../job/schema.ts';
-import { middle_m, type FilmReading } from '../filmReading.ts';
+import { middle_m, middles_m, type FilmReading } from '../filmReading.ts';
 import type { RuleCheck } from '../judgedSurvey.ts';
 import { answerAtMost, checkOfAll, checkOfEach } from '../limits.ts';
 import { deviation, mean, meanBounds } from '../meanFilm.ts';
@@ -9,7 +9,7 @@ type ShopRule = Extract<RuleSpec, { readonly kind: 'shop' }>;
 
 /** The shop's own rule: whichever limits it states, each of them itself allowed. A rule that states none judges nothing. */
 export function judgeShop(rule: ShopRule, readings: readonly FilmReading[]): RuleAnswer {
-  const found = meanBounds(readings.map(({ low_m, high_m }) => [low_m, high_m]));
+  const found = meanBounds(readings);
   const asked = <T>(film_um: number | undefined, check: (limit: { readonly value: number; readonly includesLimit: true }) => T): T[] =>
     film_um === undefined ? [] : [check({ value: metresOf(film_um), includesLimit: true })];
   return withoutSpots(
@@ -26,16 +26,16 @@ export function judgeShop(rule: ShopRule, readings: readonly FilmReading[]): Rul
 
 /** Standard deviation over mean, by the middles; a comb's own width leaves it open. */
 function checkSpread(limit: number, readings: readonly FilmReading[]): RuleCheck {
-  const middles = readings.flatMap((reading) => middle_m(reading) ?? []);
+  const middles = middles_m(readings);
   const middle = mean(middles);
   const spread = middle > 0 ? deviation(middles) / middle : NaN;
   const isKnown = middles.length >= 2 && Number.isFinite(spread) && readings.every(({ low_m, high_m }) => low_m === high_m);
-  return { code: 'spread', answer: isKnown ? answerAtMost([spread, spread], { value: limit, includesLimit: true }) : 'undecided', found: [spread, spread], limit, includesLimit: true, readings: farthest(readings, middle), where: null };
+  return { code: 'spread', answer: isKnown ? answerAtMost(spread, spread, { value: limit, includesLimit: true }) : 'undecided', found: [spread, spread], limit, includesLimit: true, readings: farthest(readings, middle), where: null };
 }
 
 /** The reading farthest from the mean says most of the spread. */
 function farthest(readings: readonly FilmReading[], middle: number): number[] {
   const distances = readings.map((reading) => Math.abs((middle_m(reading) ?? middle) - middle));
   const most = distances.reduce((far, distance) => Math.max(far, distance), 0);
-  return readings.flatMap(({ index }, i) => (distances[i] === most ? [index] : []));
+  return readings.filter((_, i) => distances[i] === most).map(({ index }) => index);
 }

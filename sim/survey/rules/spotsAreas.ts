@@ -27,14 +27,14 @@ export function judgeSpotsAreas(rule: SpotsAreasRule, readings: readonly FilmRea
 }
 
 function judged(group: Group, low_m: number, high_m: number | null): GroupMean {
-  const answers = [answerAtLeast(group.mean_m, { value: low_m, includesLimit: true }), ...(high_m === null ? [] : [answerAtMost(group.mean_m, { value: high_m, includesLimit: true })])];
+  const answers = [answerAtLeast(...group.mean_m, { value: low_m, includesLimit: true }), ...(high_m === null ? [] : [answerAtMost(...group.mean_m, { value: high_m, includesLimit: true })])];
   return { ...group, answer: worstAnswer(answers) };
 }
 
 /** The least, or the most, of all the means; its spot or area decides. */
 function groupCheck(code: CheckCode, side: 'least' | 'most', groups: readonly Group[], value: number): RuleCheck {
   const limit = { value, includesLimit: true };
-  const answerOf = ({ mean_m }: Group) => (side === 'least' ? answerAtLeast : answerAtMost)(mean_m, limit);
+  const answerOf = ({ mean_m }: Group) => (side === 'least' ? answerAtLeast : answerAtMost)(mean_m[0], mean_m[1], limit);
   const answer = worstAnswer(groups.map(answerOf));
   const best = side === 'least' ? Math.min : Math.max;
   const found = [groups.reduce((edge, { mean_m }) => best(edge, mean_m[0]), groups[0]?.mean_m[0] ?? NaN), groups.reduce((edge, { mean_m }) => best(edge, mean_m[1]), groups[0]?.mean_m[1] ?? NaN)] as const;
