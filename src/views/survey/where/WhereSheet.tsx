@@ -62,9 +62,11 @@ function askedWords({ asked: { areas, spots, readings } }: SamplingPlan): string
 function Drawing({ plan, panel, name }: { readonly plan: SamplingPlan; readonly panel: Panel; readonly name: string }): JSX.Element {
   const { box, width_px } = useWidth(480, 480);
   return (
-    <figure ref={box} class="survey-where-drawing" role="img" aria-label={`${panel.name}, to scale, with ${counted(plan.places.length, 'numbered place')} to read; the table lists them`}>
+    <figure class="survey-where-drawing">
       <figcaption>{`${name}: ${panel.name}, to scale`}</figcaption>
-      <PanelDrawing panel={panel} fit={fitPanel(panel, width_px, HEIGHT_PX)} system={state.units.value} marks={placeMarks(plan)} cross={null} />
+      <div ref={box} role="img" aria-label={`${panel.name}, to scale, with ${counted(plan.places.length, 'numbered place')} to read; the table lists them`}>
+        <PanelDrawing panel={panel} fit={fitPanel(panel, width_px, HEIGHT_PX)} system={state.units.value} marks={placeMarks(plan)} cross={null} />
+      </div>
     </figure>
   );
 }
