@@ -53,8 +53,7 @@ function jobStateWords({ state, here }: JobRow): string {
 /** What a restore would do in all, by the choices made. */
 export function planSentence(choices: readonly RestoreChoice[]): string {
   const count = (choice: RestoreChoice): number => choices.filter((each) => each === choice).length;
-  const parts = ([['add', 'added'], ['copy', 'added as copies'], ['replace', 'replaced'], ['skip', 'left out']] as const)
-    .filter(([choice]) => count(choice) > 0)
-    .map(([choice, words]) => `${count(choice)} ${words}`);
-  return parts.length === 0 ? 'Nothing to restore.' : `Restore would leave: ${parts.join(', ')}. Nothing has been written yet.`;
+  const acts: Readonly<Record<RestoreChoice, string>> = { add: `add ${count('add')}`, copy: `add ${count('copy')} as ${count('copy') === 1 ? 'a copy' : 'copies'}`, replace: `replace ${count('replace')}`, skip: `leave ${count('skip')} out` };
+  const parts = (['add', 'copy', 'replace', 'skip'] as const).filter((choice) => count(choice) > 0).map((choice) => acts[choice]);
+  return parts.length === 0 ? 'Nothing to restore.' : `Restore would ${parts.join(', ')}. Nothing has been written yet.`;
 }

@@ -17,10 +17,18 @@ export function JobsStage({ close }: { readonly close: () => void }): JSX.Elemen
     void startJobs();
     return () => void stopJobs();
   }, []);
+  const told = jobs.told.value;
+  useEffect(holdFocus, [told]);
   const sheets = useMemo((): Readonly<Record<JobsTab, ComponentType>> => ({ list: () => <ListSheet close={close} />, zip: ZipSheet, room: RoomSheet }), [close]);
   return (
     <OverStage name="jobs" title="Jobs" close={close} problem={jobs.problem} words={TAB_WORDS} tabs={JOBS_TABS} shown={state.jobs.value.tab} show={(tab) => lookAtJobs({ tab })} sheets={sheets}>
-      <p class="jobs-told" role="status">{jobs.told.value}</p>
+      <p class="jobs-told" role="status">{told}</p>
     </OverStage>
   );
+}
+
+/** What was pressed may be gone by what it did: the focus then goes to the chosen job, so that keys still reach the sheet. */
+function holdFocus(): void {
+  if (document.activeElement !== document.body) return;
+  (document.querySelector<HTMLElement>('.jobs-row[aria-expanded="true"]') ?? document.querySelector<HTMLElement>('.jobs'))?.focus();
 }

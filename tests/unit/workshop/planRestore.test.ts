@@ -70,6 +70,6 @@ describe('planRestore', () => {
   });
 
   it('says what a restore would do', () => {
-    expect(planSentence(['add', 'add', 'skip', 'replace'])).toBe('Restore would leave: 2 added, 1 replaced, 1 left out. Nothing has been written yet.');
+    expect(planSentence(['add', 'add', 'skip', 'replace'])).toBe('Restore would add 2, replace 1, leave 1 out. Nothing has been written yet.');
   });
 });
