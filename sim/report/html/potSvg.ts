@@ -34,7 +34,7 @@ export function potSvg(fill: PotFill, system: UnitSystem, idHead = 'pot'): strin
   });
   const words = fill.pours.map(({ part }, i) => `${part} up to ${rows[i]?.mark ?? ''}`).join(', then ');
   return [
-    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escaped(`Pot: ${words}`)}" style="max-width:${WIDTH}px">`,
+    `<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-label="${escaped(`Pot: ${words}`)}" width="${WIDTH}">`,
     `<defs>${fill.pours.map(({ part }) => `<pattern id="${idHead}-${part}" width="8" height="8" patternUnits="userSpaceOnUse"><path d="${HATCHES[part]}" fill="none" stroke="currentColor" stroke-width="${part === 'thinner' ? 2 : 1}"/></pattern>`).join('')}</defs>`,
     ...bands,
     `<path d="M${POT.left},${POT.top} V${POT.bottom} H${POT.right} V${POT.top}" fill="none" stroke="currentColor" stroke-width="3"/>`,
