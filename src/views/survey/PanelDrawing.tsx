@@ -1,7 +1,8 @@
 import type { JSX } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { evenScale, shownUnit, type Panel, type UnitSystem } from '../../../sim/index.ts';
 import { pictureOf, ringPath, type PanelFit } from '../../app/survey/panelFit.ts';
-import type { ReadingMark } from '../../app/survey/readingMarks.ts';
+import { markLabels, type ReadingMark } from '../../app/survey/readingMarks.ts';
 
 export interface PanelDrawingProps {
   readonly panel: Panel;
@@ -20,11 +21,12 @@ const DOT_PX = 4;
 const SQUARE_PX = 8;
 const CROSS_PX = 14;
 /** A label this near to the right edge stands left of its mark, px. */
-const LABEL_PX = 44;
+const LABEL_PX = 76;
 
 /** A panel to scale: outline, holes, rulers along two edges, and the places of readings with their numbers. */
 export function PanelDrawing({ panel, fit, system, marks, cross }: PanelDrawingProps): JSX.Element {
-  const plain = marks.filter(({ standsOut }) => !standsOut);
+  // Thousands of dots need not be written again while only the cross moves.
+  const dots = useMemo(() => marks.flatMap((mark) => (mark.standsOut ? [] : [dotPath(pictureOf(fit, mark.at_m))])).join(''), [marks, fit.px_per_m, panel]);
   const chosen = marks.filter(({ standsOut }) => standsOut);
   const numbered = marks.length <= MOST_NUMBERED ? marks : chosen.slice(0, MOST_NUMBERED);
   const place = ({ at_m }: ReadingMark): readonly [number, number] => pictureOf(fit, at_m);
@@ -32,9 +34,9 @@ export function PanelDrawing({ panel, fit, system, marks, cross }: PanelDrawingP
     <svg width={fit.width_px} height={fit.height_px} viewBox={`0 0 ${fit.width_px} ${fit.height_px}`} aria-hidden="true" class="survey-panel">
       <path class="survey-panel-face" fill-rule="evenodd" d={[panel.outline, ...panel.holes].map((ring) => ringPath(fit, ring)).join(' ')} />
       <Rulers panel={panel} fit={fit} system={system} />
-      <path class="survey-panel-dots" d={plain.map((mark) => dotPath(place(mark))).join('')} />
+      <path class="survey-panel-dots" d={dots} />
       <path class="survey-panel-squares" d={chosen.map((mark) => squarePath(place(mark))).join('')} />
-      {numbered.map((mark) => <Label key={mark.label} at={place(mark)} width_px={fit.width_px} text={mark.label} standsOut={mark.standsOut} />)}
+      {markLabels(numbered, place).map(({ at, text, standsOut }) => <Label key={text} at={at} width_px={fit.width_px} text={text} standsOut={standsOut} />)}
       {cross === null ? null : <path class="survey-panel-cross" d={crossPath(pictureOf(fit, cross))} />}
     </svg>
   );

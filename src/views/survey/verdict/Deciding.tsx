@@ -4,6 +4,7 @@ import { failedSpots } from '../../../app/survey/failedSpots.ts';
 import { fitPanel } from '../../../app/survey/panelFit.ts';
 import { readingMarks } from '../../../app/survey/readingMarks.ts';
 import { rowsOf } from '../../../app/survey/readingRows.ts';
+import { takenFigures } from '../../../app/survey/surveyJudged.ts';
 import { decidingReadings } from '../../../app/survey/verdictRows.ts';
 import { state } from '../../../app/state.ts';
 import { useWidth } from '../../../charts/useWidth.ts';
@@ -14,11 +15,12 @@ const MOST_LISTED = 30;
 const HEIGHT_PX = 480;
 
 /** The readings that decide: where they are, and what each says; for a failed spot, where to read on. */
-export function Deciding({ survey, reported: { judged, panel, taken } }: { readonly survey: SurveySpec; readonly reported: ReportedSurvey }): JSX.Element {
+export function Deciding({ survey, reported }: { readonly survey: SurveySpec; readonly reported: ReportedSurvey }): JSX.Element {
+  const { judged, panel } = reported;
   const { box, width_px } = useWidth(520, 620);
   const units = state.units.value;
   const deciding = decidingReadings(judged);
-  const rows = rowsOf(survey.readings, deciding.slice(0, MOST_LISTED), { dryDensity_kg_m3: taken.dryDensity_kg_m3?.value ?? null, solidsFraction: taken.solidsFraction?.value ?? null }, units);
+  const rows = rowsOf(survey.readings, deciding.slice(0, MOST_LISTED), takenFigures(reported), units);
   const marks = readingMarks(survey.readings, deciding);
   const failed = panel === null ? [] : failedSpots(judged, panel, units);
   return (

@@ -5,7 +5,6 @@ import { state } from '../../../app/state.ts';
 
 /** The same readings by the other rules, for comparison only. */
 export function OtherRules({ reported }: { readonly reported: ReportedSurvey }): JSX.Element {
-  const others = judgedByOthers.value.flatMap((judged) => ('reported' in judged ? [judged.reported] : []));
   return (
     <section class="survey-verdict-part" aria-labelledby="survey-others">
       <h2 id="survey-others">By the other rules, for comparison</h2>
@@ -14,7 +13,7 @@ export function OtherRules({ reported }: { readonly reported: ReportedSurvey }):
         <table class="survey-verdict-table">
           <thead><tr><th scope="col">Rule</th><th scope="col">Answer</th><th scope="col">Why</th></tr></thead>
           <tbody>
-            {[reported, ...others].map(({ judged }, k) => (
+            {[reported.judged, ...judgedByOthers.value].map((judged, k) => (
               <tr key={judged.rule.kind} class={k === 0 ? 'chosen' : ''}>
                 <th scope="row">{RULE_NAMES[judged.rule.kind]}{k === 0 ? ' (this survey’s)' : ''}</th>
                 <td>{SURVEY_ANSWER_WORDS[judged.answer]}</td>

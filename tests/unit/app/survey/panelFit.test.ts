@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { crossAfter, fitPanel, pictureOf, placeOfPicture } from '../../../../src/app/survey/panelFit.ts';
+import { markLabels } from '../../../../src/app/survey/readingMarks.ts';
 
 const PANEL = { width_m: 0.62, height_m: 1.25 };
 
@@ -16,6 +17,14 @@ describe('fitPanel', () => {
   it('has y upward on the panel and downward on the picture', () => {
     const fit = fitPanel(PANEL, 520, 560);
     expect(pictureOf(fit, [0, 1])[1]).toBeLessThan(pictureOf(fit, [0, 0])[1]);
+  });
+});
+
+describe('markLabels', () => {
+  it('writes the numbers of near neighbours together', () => {
+    const mark = (label: string, x: number, standsOut = false) => ({ at_m: [x, 0] as const, label, standsOut });
+    const labels = markLabels([mark('1', 0), mark('2', 0.01, true), mark('3', 0.02), mark('4', 0.3)], ({ at_m: [x, y] }) => [x * 1000, y * 1000]);
+    expect(labels.map(({ text, standsOut }) => [text, standsOut])).toEqual([['1 to 3', true], ['4', false]]);
   });
 });
 
