@@ -65,7 +65,7 @@ test('a clock that was set back between two visits changes neither what opens no
   const [newest, older] = await keptJobs(page);
   expect(newest?.revision).toBeGreaterThan(older?.revision ?? Infinity);
   expect(older?.changedAt).toBe('2001-02-03T04:05:06.000Z');
-  // Another window, that had no job of its own, opens what was written last.
+  // What was in hand comes back, whatever the clock said of it.
   await page.reload();
   await expect.poll(async () => (await keptOverlaps(page)).length).toBe(2);
   await expect(app.field('Overlap')).not.toHaveValue('62');

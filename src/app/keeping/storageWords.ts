@@ -14,5 +14,5 @@ const WORDS: Readonly<Record<string, string>> = {
 /** Words for what storage threw. */
 export function refusedWords(why: unknown): string {
   const name = why instanceof Error ? why.name : '';
-  return WORDS[name] ?? `The browser refused to store it (${problemOf('', why).text}). ${FILE_FIRST} It is tried again every few seconds.`;
+  return WORDS[name] ?? `The browser refused to store it (${problemOf('', why).text}). ${FILE_FIRST}`;
 }
