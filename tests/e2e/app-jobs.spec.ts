@@ -31,7 +31,7 @@ test('jobs are made, found, renamed, copied, put away, removed and put back by t
   await expect(row(stage, /Rudder.*open now/)).toHaveCount(1);
   await stage.getByRole('button', { name: 'New small job' }).press('Enter');
   await expect(stage).toBeHidden();
-  await expect(page.locator('.title-name p')).toHaveText('New job');
+  await expect(page.locator('.title-name p').first()).toHaveText('New job');
 
   stage = await openJobs(page);
   await expect(row(stage, /New job.*open now/)).toHaveCount(1);
@@ -68,12 +68,12 @@ test('jobs are made, found, renamed, copied, put away, removed and put back by t
   await page.keyboard.press('Enter');
   await stage.getByRole('button', { name: 'Open', exact: true }).press('Enter');
   await expect(stage).toBeHidden();
-  await expect(page.locator('.title-name p')).toHaveText('Rudder, first build coat');
+  await expect(page.locator('.title-name p').first()).toHaveText('Rudder, first build coat');
 
   // The last job again as a plan, without what was done.
   stage = await openJobs(page);
   await stage.getByRole('button', { name: 'New plan from the chosen job' }).press('Enter');
-  await expect(page.locator('.title-name p')).toHaveText('Rudder, first build coat, again');
+  await expect(page.locator('.title-name p').first()).toHaveText('Rudder, first build coat, again');
 });
 
 test('a workshop goes out as one zip and comes back after a look at what would change', async ({ app, page }) => {
