@@ -45,11 +45,11 @@ export function htmlPage({ title, subtitle, parts, assumptions, style = '' }: Pa
   return [
     '<!doctype html>',
     `<html lang="en"><head><meta charset="utf-8">${POLICY}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${STYLE}${style}</style></head><body>`,
-    `<h1>${escaped(title)}</h1><p class="soft">${escaped(subtitle)}</p>`,
+    `<main><h1>${escaped(title)}</h1><p class="soft">${escaped(subtitle)}</p>`,
     ...parts.map(({ head, html }) => `<section><h2>${escaped(head)}</h2>${html}</section>`),
     `<section><h2>Assumptions</h2>${htmlList([...assumptions, ESTIMATE_STATEMENT])}</section>`,
     `<section><h2>Before you spray</h2><div class="cautions">${htmlList(SPRAY_CAUTIONS)}</div></section>`,
-    '</body></html>',
+    '</main></body></html>',
     '',
   ].join('\n');
 }
