@@ -17,7 +17,7 @@ export function readingMarks(readings: readonly ReadingSpec[], chosen: readonly 
 /** Numbers this near to each other, px across and up, would be written over each other. */
 const NEAR_PX = [40, 18] as const;
 
-/** A number at a mark, or the numbers of several that lie too near to each other: `13` or `13 to 15`. */
+/** A number at a mark, or the numbers of several that lie too near to each other: `13` or `13–15`. */
 export interface MarkLabel {
   readonly at: readonly [x_px: number, y_px: number];
   readonly text: string;
@@ -36,5 +36,5 @@ export function markLabels(marks: readonly ReadingMark[], place: (mark: ReadingM
       near.standsOut ||= mark.standsOut;
     }
   }
-  return groups.map(({ at, first, last, standsOut }) => ({ at, text: first === last ? first : Number(last) - Number(first) < 10 ? `${first} to ${last}` : `${first} …`, standsOut }));
+  return groups.map(({ at, first, last, standsOut }) => ({ at, text: first === last ? first : Number(last) - Number(first) < 10 ? `${first}–${last}` : `${first} …`, standsOut }));
 }

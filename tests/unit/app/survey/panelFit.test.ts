@@ -24,7 +24,7 @@ describe('markLabels', () => {
   it('writes the numbers of near neighbours together', () => {
     const mark = (label: string, x: number, standsOut = false) => ({ at_m: [x, 0] as const, label, standsOut });
     const labels = markLabels([mark('1', 0), mark('2', 0.01, true), mark('3', 0.02), mark('4', 0.3)], ({ at_m: [x, y] }) => [x * 1000, y * 1000]);
-    expect(labels.map(({ text, standsOut }) => [text, standsOut])).toEqual([['1 to 3', true], ['4', false]]);
+    expect(labels.map(({ text, standsOut }) => [text, standsOut])).toEqual([['1–3', true], ['4', false]]);
   });
 });
 
