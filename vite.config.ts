@@ -4,6 +4,8 @@ import { contentPolicy } from './.build/contentPolicy.ts';
 import { installable } from './.build/installable.ts';
 import { pureTables } from './.build/pureTables.ts';
 import { JOB_CARD_STYLE } from './sim/report/html/jobCardPage.ts';
+import { PAGE_STYLE } from './sim/report/html/page.ts';
+import { RECORD_STYLE } from './sim/report/html/record/recordStyle.ts';
 
 /** A first start on a desk opens the page by itself; a machine without a terminal does not. */
 const opensPage = process.env['CI'] === undefined && process.stdout.isTTY === true;
@@ -15,7 +17,7 @@ export default defineConfig({
   base: './',
   // Icons stand beside the page under names of their own; the manifest names them.
   publicDir: 'src/icons',
-  plugins: [preact(), pureTables(), contentPolicy([JOB_CARD_STYLE]), installable()],
+  plugins: [preact(), pureTables(), contentPolicy([JOB_CARD_STYLE, PAGE_STYLE + RECORD_STYLE]), installable()],
   // Page and worker share modules in chunks of their own each; the size check tells them by name.
   worker: { format: 'es', plugins: () => [pureTables()], rolldownOptions: { output: { chunkFileNames: 'assets/worker-[name]-[hash].js' } } },
   server: { port: 5173, open: opensPage },

@@ -39,6 +39,16 @@ test('the job card in its frame has its own style', async ({ page, app }) => {
   expect(await card.locator('header').first().evaluate((header) => getComputedStyle(header).display)).toBe('flex');
 });
 
+test('the record in its frame has its own style', async ({ page, app }) => {
+  await app.page.getByRole('navigation').getByRole('button', { name: /^Log/ }).click();
+  const stage = page.getByRole('dialog', { name: 'Log' });
+  await stage.getByRole('tab', { name: 'Record' }).click();
+  const record = page.frameLocator('iframe[title="Record as it prints"]');
+  await expect(record.locator('h1').first()).toBeVisible({ timeout: 60_000 });
+  // Ruled off by its style sheet, and bare without it.
+  expect(await record.locator('h2').first().evaluate((head) => getComputedStyle(head).borderBottomStyle)).toBe('solid');
+});
+
 test('what would leave this computer, or run as script, is stopped', async ({ page }) => {
   await page.goto('./');
   await expect(page.getByRole('heading', { name: 'Crosscoat' })).toBeVisible({ timeout: 90_000 });

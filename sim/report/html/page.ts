@@ -19,7 +19,8 @@ export interface Page {
   readonly style?: string;
 }
 
-const STYLE = `
+/** The style sheet of every report but the job card; a page's own rules come behind it. */
+export const PAGE_STYLE = `
 :root { color-scheme: light; }
 body { font: 16px/1.45 system-ui, sans-serif; color: #181818; background: #fbf9f4; max-width: 60rem; margin: 0 auto; padding: 1.5rem; }
 h1 { font-size: 1.7rem; margin: 0 0 0.2rem; } h2 { font-size: 1.2rem; border-bottom: 1.5px solid #181818; margin: 2rem 0 0.7rem; } h3 { font-size: 1rem; margin: 0.6rem 0 0.3rem; }
@@ -44,7 +45,7 @@ const POLICY = `<meta http-equiv="Content-Security-Policy" content="default-src 
 export function htmlPage({ title, subtitle, parts, assumptions, style = '' }: Page): string {
   return [
     '<!doctype html>',
-    `<html lang="en"><head><meta charset="utf-8">${POLICY}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${STYLE}${style}</style></head><body>`,
+    `<html lang="en"><head><meta charset="utf-8">${POLICY}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><style>${PAGE_STYLE}${style}</style></head><body>`,
     `<main><h1>${escaped(title)}</h1><p class="soft">${escaped(subtitle)}</p>`,
     ...parts.map(({ head, html }) => `<section><h2>${escaped(head)}</h2>${html}</section>`),
     `<section><h2>Assumptions</h2>${htmlList([...assumptions, ESTIMATE_STATEMENT])}</section>`,
