@@ -1,10 +1,6 @@
-import type { RuleSpec } from '../../job/schema.ts';
 import type { FilmReading } from '../filmReading.ts';
 import type { RuleCheck } from '../judgedSurvey.ts';
 import { answerAtLeast, answerAtMost, type Limit } from '../limits.ts';
-
-/** The rules that let some readings lie below the nominal film. */
-export type LowShareRule = Extract<RuleSpec, { readonly kind: 'mean-80' | 'ninety-ten' }>;
 
 /** A band of low films, and the share of the readings that may lie in it. */
 export interface LowBand {

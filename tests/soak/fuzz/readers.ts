@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { strToU8, zipSync } from 'fflate';
 import { PNG } from 'pngjs';
 import { readHours } from '../../../sim/air/readHours.ts';
 import { parseReadings } from '../../../sim/gun/card/parseReadings.ts';
@@ -11,8 +12,10 @@ import { makePanel } from '../../../sim/panel/makePanel.ts';
 import { taskOf } from '../../../sim/run/drills/drill.ts';
 import { drillById } from '../../../sim/run/drills/drills.ts';
 import { readRecording } from '../../../sim/run/readRecording.ts';
+import { parseSurveyReadings } from '../../../sim/run/survey/readings/parseSurveyReadings.ts';
 import { readPng } from '../../../src/cli/pngFile.ts';
 import type { Io } from '../../../src/cli/io.ts';
+import { readWorkshop } from '../../../src/workshop/readWorkshop.ts';
 import type { FuzzedReader } from './fuzzReader.ts';
 import { withChecksums } from './pngChecksums.ts';
 
@@ -39,6 +42,11 @@ const HOURS = [
   'time;temperature_F;dewpoint_F\n2026-05-04T08:00;65,5;50\n2026-05-04T09:00;66;51\n',
 ];
 const CARDS = ['x_mm,film_um\n-120,0.4\n-80,6\n-40,14\n0,18\n40,15\n80,5.5\n120,0.3\n', 'x_in;mass_mg\n-4;2\n-2;9\n0;14\n2;8\n4;1\n'];
+const SURVEYS = [
+  'dft_um\n105\n98\n110\n',
+  'timestamp,area_id,spot_id,reading_no,dft_mil,x_mm,y_mm,operator,note\n2026-05-06T10:00+02:00,A,1,1,2.5,100,200,Kim,near the tape\n2026-05-06T10:01+02:00,A,1,2,2.1,110,200,Kim,\n',
+  'wft_low_um;wft_high_um\n75;100\n100;\n', 'before_g,after_g,area_cm2\n10.00,10.33,100\n', 'before_um\tafter_um\n120,5\t148\n', '105 98 110 120\n101 99\n',
+];
 const RECORDINGS = [
   't_s,x_mm,y_mm,z_mm,fan_deg,pitch_deg,yaw_deg,trigger\n0,-50,100,200,90,0,0,off\n0.1,-10,100,200,90,0,0,spray\n0.5,200,101,201,90,1,0,1\n0.9,400,100,199,90,0,-1,0\n',
 ];
@@ -56,6 +64,10 @@ function hugePng(): Uint8Array {
   new DataView(bytes.buffer).setUint32(16, 60_000);
   new DataView(bytes.buffer).setUint32(20, 45_000);
   return bytes;
+}
+
+function smallZip(level: 0 | 6): Uint8Array {
+  return zipSync({ 'a.crosscoat.json': strToU8(fixtures('jobs', /^good\.json/)[0] as string), 'b.crosscoat-session.json': strToU8(smallSession()), 'README.txt': strToU8('Jobs of a workshop.') }, { level });
 }
 
 function smallSession(): string {
@@ -81,8 +93,10 @@ export function fuzzedReaders(): readonly FuzzedReader[] {
     { name: 'trajectory text', kind: 'text', corpus: [...TRAJECTORIES, ...fixtures('recordings', /\.txt$/)], read: (text) => readRecording([text], 'path.txt') },
     { name: 'hours', kind: 'text', corpus: HOURS, read: (text) => readHours(text, 'hours.csv') },
     { name: 'card readings', kind: 'text', corpus: CARDS, read: (text) => parseReadings(text, 'card.csv') },
+    { name: 'survey readings', kind: 'text', corpus: SURVEYS, read: (text) => parseSurveyReadings(text, 'readings.csv', { unit: 'um' }) },
     { name: 'outline', kind: 'text', corpus: PATHS, read: outlineThrough },
     { name: 'card photograph', kind: 'bytes', corpus: [smallPng()], read: pngFrom },
     { name: 'card photograph, its checksums right', kind: 'bytes', corpus: [smallPng(), hugePng()], read: (bytes) => pngFrom(withChecksums(bytes)) },
+    { name: 'workshop zip', kind: 'bytes', corpus: [smallZip(6), smallZip(0)], read: (bytes) => readWorkshop(bytes, 'workshop.zip') },
   ];
 }
