@@ -9,6 +9,9 @@ import { keeping } from './keeping.ts';
 
 /** Fetched when another window has written, removed or opened the job in hand. */
 
+/** Label of the step that Undo takes back. */
+const TAKEN = 'Taken over from the other window';
+
 /** The job in hand was removed elsewhere, with nothing unsaved here: it is the reader's to say whether it comes back. */
 export function tellRemoved(): void {
   const id = state.jobId.peek();
@@ -36,13 +39,19 @@ export function tellOpenElsewhere(): void {
 
 /** Takes over what another window wrote, as one step that can be undone however often it wrote. Half-typed text stays where its field does. */
 export function takeOver({ head, job: kept }: KeptJob, isClean: () => boolean): void {
-  if (keeping.now === null || !isClean()) return;
+  const { now } = keeping;
+  if (now === null || !isClean()) return;
   try {
     const { job } = readJob(kept);
-    const drafts = state.drafts.peek();
-    if (Object.keys(drafts).some((pointer) => !Object.is(valueAt(state.job.peek(), pathOf(pointer)), valueAt(job, pathOf(pointer))))) return keepBoth();
-    keeping.now.keeper.hold({ id: head.id, job, drafts }, head.revision);
-    batch(() => changeJob('Taken over from the other window', job, 'other-window'));
+    const moved = Object.entries(state.drafts.peek()).filter(([pointer]) => !Object.is(valueAt(state.job.peek(), pathOf(pointer)), valueAt(job, pathOf(pointer))));
+    // Text that is a value already, while its field is still in hand, is in the job: only what is none is lost with its field.
+    if (moved.some(([, { problem }]) => problem !== null)) return keepBoth();
+    const drafts = Object.fromEntries(Object.entries(state.drafts.peek()).filter(([pointer]) => !moved.some(([other]) => other === pointer)));
+    now.keeper.hold({ id: head.id, job, drafts }, head.revision);
+    batch(() => {
+      state.drafts.value = drafts;
+      changeJob(TAKEN, job, 'other-window');
+    });
     state.notice.value = {
       title: 'Another window changed this job, and this window has taken it over',
       text: 'Undo brings back what you had here.',
@@ -56,7 +65,7 @@ export function takeOver({ head, job: kept }: KeptJob, isClean: () => boolean): 
 
 function undoTaking(): void {
   state.notice.value = null;
-  if (state.past.peek().at(-1)?.label === 'Taken over from the other window') undo();
+  if (state.past.peek().at(-1)?.label === TAKEN) undo();
 }
 
 /** Half-typed text stands in a field that the other window changed: both are wanted. */
