@@ -71,6 +71,8 @@ test('what would leave this computer, or run as script, is stopped', async ({ pa
     document.querySelector<HTMLButtonElement>('#inline')?.click();
     let made = 'made';
     try {
+      // That it is stopped is what is tested.
+      // eslint-disable-next-line @typescript-eslint/no-implied-eval, @typescript-eslint/no-unsafe-call
       new Function('document.title = "run"')();
     } catch {
       made = 'stopped';

@@ -31,21 +31,22 @@ async function openKept(context: BrowserContext): Promise<AppPage> {
   return app;
 }
 
-/** Another build at the same address: its first script and all that stages fetch have other names, and the old ones are gone. */
+/** Another build at the same address: its pieces have other names, and the old ones are gone from the host. */
 async function publishNewer(): Promise<void> {
   await cp('dist', newerBuild, { recursive: true, filter: (path) => !path.endsWith('.map') });
   const assets = await readdir(join(newerBuild, 'assets'));
-  const renamed = assets.filter((name) => /^(?:index|show\w+|\w+Form)-.*\.js$/.test(name));
+  // All of them: what names another piece has another name with it, as in a real build.
+  const renamed = assets.filter((name) => name.endsWith('.js'));
   const rename = (text: string): string => renamed.reduce((now, name) => now.replaceAll(name, `new-${name}`), text);
   await writeFile(join(newerBuild, 'index.html'), rename(await readFile(join(newerBuild, 'index.html'), 'utf8')));
   const worker = rename(await readFile(join(newerBuild, 'sw.js'), 'utf8'));
   const revised = worker.replace(/(url:"index\.html",revision:")[^"]*|(revision:")[^"]*(",url:"index\.html")/, '$1$2newer$3');
   expect(revised).not.toBe(worker);
   await writeFile(join(newerBuild, 'sw.js'), revised);
-  for (const name of assets.filter((each) => each.endsWith('.js'))) {
+  for (const name of renamed) {
     const text = rename(await readFile(join(newerBuild, 'assets', name), 'utf8'));
     await rm(join(newerBuild, 'assets', name));
-    await writeFile(join(newerBuild, 'assets', renamed.includes(name) ? `new-${name}` : name), text);
+    await writeFile(join(newerBuild, 'assets', `new-${name}`), text);
   }
   site.folder = newerBuild;
 }
