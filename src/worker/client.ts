@@ -20,6 +20,10 @@ export interface WorkerLike {
   onmessageerror: ((event: MessageEvent) => void) | null;
 }
 
+/** Before a worker that never answered is started once more; twice as long each time. */
+const FIRST_WAIT_MS = 250;
+const LONGEST_WAIT_MS = 30_000;
+
 interface Waiting {
   readonly resolve: (reply: never) => void;
   readonly reject: (why: unknown) => void;
@@ -37,13 +41,16 @@ export interface WorkerClient {
 /**
  * The page's side of the protocol. When the worker dies, every open request fails with
  * `WorkerLost`, a new worker is started, and `restarted` is called so that the page can tell the
- * reader and send its job again.
+ * reader and send its job again. One that dies again before it has answered anything (its script
+ * cannot be fetched, say) is started again later and later, so that the page does not storm its host.
  */
 export function startClient(makeWorker: () => WorkerLike, restarted: (why: string) => void): WorkerClient {
   const waiting = new Map<number, Waiting>();
   let lastId = 0;
   let worker = open();
   let isEnded = false;
+  let lostUnanswered = 0;
+  let again: ReturnType<typeof setTimeout> | undefined;
 
   function open(): WorkerLike {
     const fresh = makeWorker();
@@ -57,6 +64,7 @@ export function startClient(makeWorker: () => WorkerLike, restarted: (why: strin
     const asked = waiting.get(answer.id);
     if (asked === undefined) return;
     waiting.delete(answer.id);
+    lostUnanswered = 0;
     if (answer.kind === 'reply') asked.resolve(answer.reply as never);
     else asked.reject(answer.kind === 'stale' ? new Stale() : answer.problem);
   }
@@ -76,8 +84,21 @@ export function startClient(makeWorker: () => WorkerLike, restarted: (why: strin
   }
 
   function lose(why: string): void {
-    replace(new WorkerLost(why));
-    restarted(why);
+    const wait_ms = lostUnanswered === 0 ? 0 : Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** lostUnanswered);
+    lostUnanswered++;
+    if (wait_ms === 0) {
+      replace(new WorkerLost(why));
+      restarted(why);
+      return;
+    }
+    for (const asked of close()) asked.reject(new WorkerLost(why));
+    clearTimeout(again);
+    again = setTimeout(() => {
+      if (isEnded) return;
+      // What was asked meanwhile went to a worker that is no more.
+      replace(new WorkerLost(why));
+      restarted(why);
+    }, wait_ms);
   }
 
   return {
@@ -92,6 +113,7 @@ export function startClient(makeWorker: () => WorkerLike, restarted: (why: strin
     abandon: () => replace(new Stale()),
     end: () => {
       isEnded = true;
+      clearTimeout(again);
       for (const asked of close()) asked.reject(new Stale());
     },
   };

@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { Stale, WorkerLost, startClient, type WorkerLike } from '../../../src/worker/client.ts';
 import type { Answered, Asked, Messages } from '../../../src/worker/protocol.ts';
 import { demoJob } from '../../../sim/index.ts';
@@ -97,4 +97,25 @@ it('is ended for good: open and later requests are stale, and no worker is left'
   await expect(open).rejects.toBeInstanceOf(Stale);
   await expect(client.ask('verdict', asking(2, false))).rejects.toBeInstanceOf(Stale);
   expect([workers.map(({ isTerminated }) => isTerminated), restarts]).toEqual([[true], []]);
+});
+
+it('starts a worker that dies again and again without an answer later and later, until one answers', async () => {
+  vi.useFakeTimers();
+  const { workers, restarts } = setUpClient();
+  const die = (): void => workers.at(-1)?.onerror?.({ message: 'no script' } as ErrorEvent);
+  die();
+  expect([workers.length, restarts.length]).toEqual([2, 1]);
+  die();
+  expect([workers.length, restarts.length]).toEqual([2, 1]);
+  await vi.advanceTimersByTimeAsync(499);
+  expect(workers).toHaveLength(2);
+  await vi.advanceTimersByTimeAsync(1);
+  expect([workers.length, restarts.length]).toEqual([3, 2]);
+  for (let k = 0; k < 12; k++) {
+    die();
+    await vi.advanceTimersByTimeAsync(30_000);
+  }
+  // Never more often than the longest wait allows, and never given up.
+  expect(workers).toHaveLength(15);
+  vi.useRealTimers();
 });
