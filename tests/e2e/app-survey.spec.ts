@@ -33,7 +33,7 @@ async function dropFile(stage: Locator, name: string, text: string): Promise<voi
   await stage.locator('.survey-readings').dispatchEvent('drop', { dataTransfer: data });
 }
 
-test('readings are entered by the keyboard alone, changed, removed, and brought back by undo', async ({ page }) => {
+test('readings are entered by the keyboard alone, changed, removed, and brought back by undo', async ({ app: { page } }) => {
   const stage = await beginSurvey(page, '100');
   await expect(stage.getByText(/open cloth: magnetic and eddy-current gauges read nothing useful/)).toBeVisible();
   const panel = stage.getByRole('application', { name: /to scale/ });
@@ -68,7 +68,7 @@ test('readings are entered by the keyboard alone, changed, removed, and brought 
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
-test('a column in mil and a dropped CSV are understood; a bad one tells row and column and loses nothing', async ({ page }) => {
+test('a column in mil and a dropped CSV are understood; a bad one tells row and column and loses nothing', async ({ app: { page } }) => {
   const stage = await beginSurvey(page, '50');
   await stage.getByRole('textbox', { name: 'Film as read, dry' }).fill('47');
   await paste(stage, '2.0\n2.2\n1.9\n');
@@ -103,7 +103,7 @@ test('a column in mil and a dropped CSV are understood; a bad one tells row and 
   await expect(again.getByRole('textbox', { name: 'Film as read, dry' })).toHaveValue('47');
 });
 
-test('the verdict goes by the boundary, stays open for combs, and says who decides', async ({ page }) => {
+test('the verdict goes by the boundary, stays open for combs, and says who decides', async ({ app: { page } }) => {
   const stage = await beginSurvey(page, '100');
   await paste(stage, 'dft_um\n105\n98\n110\n120\n101\n');
   await stage.getByRole('button', { name: 'Add 5' }).click();
@@ -138,7 +138,7 @@ test('the verdict goes by the boundary, stays open for combs, and says who decid
   await expect(answer).toHaveText(/^Not decided: /);
 });
 
-test('a coupon is worked out at once, and a signed survey is locked', async ({ page }) => {
+test('a coupon is worked out at once, and a signed survey is locked', async ({ app: { page } }) => {
   const stage = await beginSurvey(page, '5');
   await stage.getByRole('button', { name: 'Weigh a coupon' }).click();
   await stage.getByRole('textbox', { name: 'Weight before the coat' }).fill('4.40');
