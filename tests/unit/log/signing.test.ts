@@ -38,8 +38,9 @@ describe('signatureState', () => {
   it('tells what was changed', () => {
     expect(signatureState(ENTRY, null)).toBe('unsigned');
     expect(signatureState(signed(ENTRY, SIGNATURE), null)).toBe('matches');
-    expect(signatureState({ ...signed(ENTRY, SIGNATURE), name: 'Third clear' }, null)).toBe('entry-changed');
     const other = signed(ENTRY, SIGNATURE);
+    const renamed = { ...other, name: 'Third clear' };
+    expect(signatureState(renamed, null)).toBe('entry-changed');
     expect(signatureState({ ...other, signed: { ...other.signed!, who: 'Somebody else' } }, null)).toBe('entry-changed');
     expect(signatureState(withRecording, 't_s,x_mm\n0,0\n')).toBe('matches');
     expect(signatureState(withRecording, 't_s,x_mm\n0,1\n')).toBe('recording-changed');
