@@ -7,9 +7,10 @@ test('no room left is told at once, and the message goes when there is some', as
   await expect.poll(async () => (await keptJobs(page)).length).toBe(1);
   // The browser asks for the room left at most each half minute, so that a quota set by its tools comes too late: put refuses as it would.
   await page.evaluate(() => {
-    const put = IDBObjectStore.prototype.put;
-    Object.assign(window, { makeRoom: () => (IDBObjectStore.prototype.put = put) });
-    IDBObjectStore.prototype.put = () => {
+    const stores = IDBObjectStore.prototype as { put: unknown };
+    const { put } = stores;
+    Object.assign(window, { makeRoom: () => (stores.put = put) });
+    stores.put = () => {
       throw new DOMException('Encountered full disk while committing transaction.', 'QuotaExceededError');
     };
   });

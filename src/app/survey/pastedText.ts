@@ -18,7 +18,7 @@ function kindWords(readings: readonly ReadingSpec[], system: UnitSystem): string
   for (const { kind } of readings) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const dry = readings.flatMap((reading) => (reading.kind === 'metal' ? [reading.dry_um * 1e-6] : []));
   const [least, most] = dry.reduce(([low, high], film) => [Math.min(low, film), Math.max(high, film)], [Infinity, -Infinity]);
-  const range = dry.length === 0 ? '' : `, dry film ${shownNumber(least as number, 'film', system)} to ${shown(most as number, 'film', system)}`;
+  const range = dry.length === 0 ? '' : `, dry film ${shownNumber(least, 'film', system)} to ${shown(most, 'film', system)}`;
   return `${[...counts].map(([kind, count]) => `${KIND_WORDS[kind].toLowerCase()} ${count}`).join(', ')}${range}`;
 }
 

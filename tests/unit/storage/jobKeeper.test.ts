@@ -38,7 +38,7 @@ class TestWindow {
     this.keeper = startJobKeeper(store, news, {
       inHand: () => this.inHand,
       isHidden: () => false,
-      failed: (why) => this.told.push(why === null ? 'kept' : String(why)),
+      failed: (why) => this.told.push(why === null ? 'kept' : (why instanceof Error ? why.message : 'refused')),
       kept: () => undefined,
       keepAside: async (late, there) => {
         this.told.push(`aside of ${there?.name ?? 'nothing'}`);
@@ -195,7 +195,7 @@ it('keeping aside that fails is tried again: the work is never dropped', async (
   a.type('from a');
   b.type('from b');
   await a.keeper.flush();
-  await vi.waitFor(() => expect(b.told).toContain('Error: the chunk did not come'));
+  await vi.waitFor(() => expect(b.told).toContain('the chunk did not come'));
   await b.keeper.flush();
   expect(kept).toEqual(['from b']);
 });

@@ -42,7 +42,7 @@ describe('takeReading', () => {
     expect(takeReading()).toEqual({ wanting: 'high_um' });
     typeFigure('comb', 'high_um', '50');
     expect(takeReading()).toEqual({ wanting: 'high_um' });
-    expect(state.drafts.peek()[figurePointer('comb', 'high_um')]).toMatchObject({ text: '50', problem: expect.stringMatching(/next dry tooth/) });
+    expect(state.drafts.peek()[figurePointer('comb', 'high_um')]).toMatchObject({ text: '50', problem: expect.stringMatching(/next dry tooth/) as string });
     expect(state.drafts.peek()[figurePointer('comb', 'low_um')]?.text).toBe('75');
     expect(shown().readings).toEqual([]);
   });
@@ -95,9 +95,9 @@ describe('pasted readings', () => {
 
   it('are said with their number and unit, and added as one step', () => {
     paste('DFT (mil)\n2.0\n2.2\n1.9\n');
-    expect(pasted.value).toMatchObject({ said: expect.stringMatching(/^3 readings understood: gauge on metal 3, dry film 48\.3 to 55\.9 µm, in the units of the first line/) });
+    expect(pasted.value).toMatchObject({ said: expect.stringMatching(/^3 readings understood: gauge on metal 3, dry film 48\.3 to 55\.9 µm, in the units of the first line/) as string });
     addPasted();
-    expect(shown().readings.map((reading) => (reading.kind === 'metal' ? reading.dry_um : NaN))).toEqual([50.8, 55.88, 48.26].map((um) => expect.closeTo(um, 9)));
+    expect(shown().readings.map((reading) => (reading.kind === 'metal' ? reading.dry_um : NaN))).toEqual([50.8, 55.88, 48.26].map((um) => expect.closeTo(um, 9) as number));
     expect(state.drafts.peek()).toEqual({});
   });
 
@@ -105,7 +105,7 @@ describe('pasted readings', () => {
     paste('2.0\n2.2\n');
     expect(pasted.value).toMatchObject({ readings: [{ dry_um: 2 }, { dry_um: 2.2 }] });
     state.survey.value = { ...state.survey.peek(), pasteUnit: 'mil' };
-    expect(pasted.value).toMatchObject({ said: expect.stringMatching(/read as mil/) });
+    expect(pasted.value).toMatchObject({ said: expect.stringMatching(/read as mil/) as string });
   });
 
   it('that are bad tell row and column and stay in the box', () => {
