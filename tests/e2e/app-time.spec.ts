@@ -36,7 +36,8 @@ test('the wet film falls with time, map and section follow, and the film as laid
   await expect(line(page)).toHaveAttribute('data-time', '0');
   // Ten seconds each while the coat is sprayed, which takes 70.
   for (let i = 0; i < 9; i++) await slider(page).press('PageUp');
-  await expect.poll(() => numberOf(page, 'data-time')).toBeGreaterThan(75);
+  // Nine moments of the film, one after the other; a busy machine takes its time.
+  await expect.poll(() => numberOf(page, 'data-time'), { timeout: 30_000 }).toBeGreaterThan(75);
   await expect(line(page)).toContainText('nothing has run');
   await expect(line(page)).toContainText(/µm wet on average.*above the dew point.*dry to touch in about \d+ min, recoat in about \d+ min/);
   const fresh_s = await numberOf(page, 'data-time');
