@@ -5,6 +5,8 @@ import type { FilmReading } from './filmReading.ts';
 const M_PER_UM = 1e-6;
 const KG_PER_G = 1e-3;
 const M2_PER_CM2 = 1e-4;
+/** Digits behind the point of a difference, g or µm: finer than any balance or micrometer, coarser than what subtracting doubles leaves. */
+const DIFFERENCE_DIGITS = 9;
 
 /** What turns weight and wet film into dry film; null where nobody knows. */
 export interface TakenForReadings {
@@ -35,14 +37,19 @@ function filmOf(reading: ReadingSpec, index: number, { dryDensity_kg_m3, solidsF
     case 'metal':
       return both(reading.dry_um * M_PER_UM);
     case 'micrometer':
-      return both((reading.after_um - reading.before_um) * M_PER_UM);
+      return both(difference(reading.before_um, reading.after_um) * M_PER_UM);
     case 'coupon':
       if (dryDensity_kg_m3 === null) throw missing(index, 'coupon', 'dryDensity_kg_m3', 'the density of the dry film');
-      return both(((reading.after_g - reading.before_g) * KG_PER_G) / (reading.area_cm2 * M2_PER_CM2) / dryDensity_kg_m3);
+      return both((difference(reading.before_g, reading.after_g) * KG_PER_G) / (reading.area_cm2 * M2_PER_CM2) / dryDensity_kg_m3);
     case 'comb':
       if (solidsFraction === null) throw missing(index, 'comb', 'solids_percent', 'the solids of the mix as sprayed, by volume');
       return [reading.low_um * M_PER_UM * solidsFraction, reading.high_um === undefined ? Infinity : reading.high_um * M_PER_UM * solidsFraction];
   }
+}
+
+/** As a person subtracts what was typed: 100.13 less 100 is 0.13, so that a coupon exactly at a limit meets it. */
+function difference(before: number, after: number): number {
+  return Number((after - before).toFixed(DIFFERENCE_DIGITS));
 }
 
 function both(film_m: number): readonly [number, number] {

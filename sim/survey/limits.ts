@@ -4,7 +4,8 @@ import type { CheckCode, RuleCheck, SurveyAnswer } from './judgedSurvey.ts';
 /**
  * Room for the rounding of double arithmetic alone, as a share of the limit: 80 µm is 80 % of 100 µm, and 63.5 µm is 2.5 mil. On the
  * way from the typed decimals there are at most some ten roundings of 2^-53 each (unit, correction, compensated sum, division; share
- * times nominal), below 2^-49; taken eight times. No gauge's last digit comes near it.
+ * times nominal), below 2^-49; taken eight times. A gauge's last digit is far coarser. What subtracting two large figures leaves is not
+ * covered by it: weights and thicknesses before and after are rounded where they are subtracted (`filmReadings`).
  */
 const ROUNDING = 2 ** -46;
 

@@ -35,7 +35,7 @@ function addSurvey(program: Command, io: Io, finish: (code: number) => void): vo
     .option('--plan', "print how many readings the rule's own table asks for on --area")
     .option('--area <area>', 'with --plan: area to be surveyed, such as 30m2 or 2800ft2')
     .addOption(unitsOption())
-    .option('--strict', 'exit code 1 where the rule fails or cannot be decided')
+    .option('--strict', 'exit code 1 where the rule fails, cannot be decided, or is met on fewer spots than it asks for')
     .option('--json', 'print one JSON object in place of the text')
     .action(async (readings: string | undefined, options: SurveyOptions) => finish(await survey(io, readings, options)));
 }
@@ -50,7 +50,7 @@ function addReport(program: Command, io: Io, finish: (code: number) => void): vo
     .option('--csv-log <file>', 'write the log, CSV')
     .option('--canonical <file>', 'write the job in canonical form (RFC 8785): sha256sum of that file is the digest of the record')
     .addOption(unitsOption())
-    .option('--strict', "exit code 1 where a survey's rule fails or cannot be decided, or a signature does not match")
+    .option('--strict', "exit code 1 where a survey's rule fails, cannot be decided or is met on too few spots, or a signature does not match")
     .option('--json', 'print one JSON object in place of the text')
     .action(async (job: string, options: ReportOptions) => finish(await report(io, job, options)));
 }

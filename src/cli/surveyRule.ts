@@ -1,5 +1,6 @@
 import { checkRule, CrosscoatError, singleValueRange, type RuleInput, type RuleSpec } from '../../sim/index.ts';
-import { quantityOf, wholeNumber, type TypedQuantity } from './optionValues.ts';
+import { wholeNumber, type TypedQuantity } from './optionValues.ts';
+import { statedQuantity } from './surveyQuantity.ts';
 
 /** Names of the rules on the command line, and the kind that each is. */
 export const RULE_CHOICES = {
@@ -49,12 +50,30 @@ export function ruleAsked(options: RuleOptions): RuleSpec | null {
   const kind = RULE_CHOICES[rule];
   const stray = KEYS.find((key) => options[key] !== undefined && !TAKES[kind].includes(key));
   if (stray !== undefined) throw new CrosscoatError('not-found', `--rule ${rule} has no ${flag(stray)}; it takes ${TAKES[kind].map(flag).join(', ')}`);
-  return checkRule(stated(kind, rule, options), `--rule ${rule}`);
+  if (kind === 'shop' && TAKES.shop.every((key) => options[key] === undefined)) throw new CrosscoatError('not-found', `--rule shop states no limit, so it judges nothing; give one at least of ${TAKES.shop.map(flag).join(', ')}`);
+  return checkRule(stated(kind, rule, options), `--rule ${rule}`, typedNames(kind, options));
+}
+
+/** Keys of a rule that an option fills in under another name, by kind. */
+const KEY_NAMES: Readonly<Record<RuleSpec['kind'], Readonly<Record<string, Key>>>> = {
+  'mean-80': { nominal_um: 'nominal', maximum_um: 'max', low_percent: 'low', share_percent: 'share', correction_um: 'correction' },
+  'spots-areas': { min_um: 'min', max_um: 'max', level: 'level' },
+  'ninety-ten': { nominal_um: 'nominal', low_percent: 'low', share_percent: 'share' },
+  shop: { eachMin_um: 'min', eachMax_um: 'max', meanMin_um: 'meanMin', meanMax_um: 'meanMax', spread_percent: 'spread' },
+};
+
+/** Each key of the rule as its option was typed, for messages; a range that a single value stands for is told by that value. */
+function typedNames(kind: RuleSpec['kind'], options: RuleOptions): Record<string, string> {
+  return Object.fromEntries(Object.entries(KEY_NAMES[kind]).flatMap(([key, own]) => {
+    const option = options[own] === undefined && kind === 'spots-areas' ? 'nominal' : own;
+    const text = options[option];
+    return text === undefined ? [] : [[key, `${flag(option)} = "${text.slice(0, 40)}"`]];
+  }));
 }
 
 function stated(kind: RuleSpec['kind'], name: string, options: RuleOptions): RuleInput {
   const film = (key: Key): number | undefined => maybe(options[key], (text) => micrometres(flag(key), text));
-  const percent = (key: Key): number | undefined => maybe(options[key], (text) => tidy(quantityOf(flag(key), text, SHARE) * 100));
+  const percent = (key: Key): number | undefined => maybe(options[key], (text) => tidy(statedQuantity(flag(key), text, SHARE) * 100));
   const nominal_um = film('nominal');
   const shares = given({ low_percent: percent('low'), share_percent: percent('share') });
   switch (kind) {
@@ -86,7 +105,7 @@ function needed(nominal_um: number | undefined, rule: string): number {
 
 /** Typed films to the last digit typed: 2.5 mil are 63.5 µm. */
 function micrometres(option: string, text: string): number {
-  return tidy(quantityOf(option, text, FILM) * 1e6);
+  return tidy(statedQuantity(option, text, FILM) * 1e6);
 }
 
 function tidy(value: number): number {

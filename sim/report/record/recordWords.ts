@@ -1,6 +1,6 @@
 import type { Job } from '../../job/schema.ts';
 import { SIGNATURE_STATE_WORDS } from '../changeWords.ts';
-import { SURVEY_ANSWER_WORDS } from '../survey/surveyReason.ts';
+import { fewSpotsWords, SURVEY_ANSWER_WORDS } from '../survey/surveyReason.ts';
 import type { RecordedSurvey, ReportedRecord } from './reportedRecord.ts';
 
 /** What every record says of itself, first of all. */
@@ -39,14 +39,20 @@ export function productDoubts({ log = [] }: Pick<Job, 'log'>): string[] {
 
 /** The verdict of a survey in a word or two; where it could not be judged, that. */
 export function surveyAnswerWords({ reported }: Pick<RecordedSurvey, 'reported'>): string {
-  return reported === null ? 'Could not be judged' : SURVEY_ANSWER_WORDS[reported.judged.answer];
+  if (reported === null) return 'Could not be judged';
+  return `${SURVEY_ANSWER_WORDS[reported.judged.answer]}${isOnFewSpots(reported) ? ' on fewer spots than the rule asks for' : ''}`;
 }
 
-/** What `--strict` and a reader look for first: rules that fail or stay open, signatures that do not match. Empty where there is nothing. */
+/** It passes, but some area has fewer than five spots. */
+function isOnFewSpots(reported: RecordedSurvey['reported']): boolean {
+  return reported !== null && fewSpotsWords(reported.judged) !== '';
+}
+
+/** What `--strict` and a reader look for first: rules that fail, stay open or are met on too few spots, signatures that do not match. Empty where there is nothing. */
 export function recordFaults({ log, surveys }: ReportedRecord): string[] {
   const signed = [...log.map(({ entry, signature }) => ({ name: entry.name, signature })), ...surveys.map(({ survey, signature }) => ({ name: survey.name, signature }))];
   return [
-    ...surveys.flatMap((each) => (each.reported?.judged.answer === 'pass' ? [] : [`survey “${each.survey.name}”: ${surveyAnswerWords(each).toLowerCase()}`])),
+    ...surveys.flatMap((each) => (each.reported?.judged.answer === 'pass' && !isOnFewSpots(each.reported) ? [] : [`survey “${each.survey.name}”: ${surveyAnswerWords(each).toLowerCase()}`])),
     ...signed.flatMap(({ name, signature }) => (signature === 'unsigned' || signature === 'matches' ? [] : [`“${name}”: ${SIGNATURE_STATE_WORDS[signature]}`])),
   ];
 }

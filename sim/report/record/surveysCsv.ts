@@ -9,26 +9,28 @@ const DIGITS = 12;
 const HEAD = [
   'survey_id', 'survey', 'panel', 'verdict', 'reading_no', 'kind', 'timestamp', 'operator', 'certificate', 'gauge', 'area_id', 'spot_id', 'x_mm', 'y_mm',
   'film_low_um', 'film_high_um', 'planned_um', 'dft_um', 'before_g', 'after_g', 'area_cm2', 'before_um', 'after_um', 'wft_low_um', 'wft_high_um', 'decides', 'note',
+  'signature', 'signed_at', 'signed_by', 'signed_certificate', 'signed_words', 'signed_sha256',
 ] as const;
 
 /**
  * All surveys of a record as CSV (RFC 4180), one reading a row: as it was read, the dry film that it comes to (two columns, since a comb
- * bounds it), the planned film there, and whether it decides the verdict. Words are safe from spreadsheet formulas.
+ * bounds it), the planned film there, whether it decides the verdict, and how the survey's signature stands, as in the log's CSV. Words are safe from spreadsheet formulas.
  */
 export function surveysCsv(surveys: readonly RecordedSurvey[]): string {
   return `${[HEAD.join(','), ...surveys.flatMap(surveyRows)].join('\r\n')}\r\n`;
 }
 
-function surveyRows({ survey, reported, comparison }: RecordedSurvey): string[] {
+function surveyRows({ survey, reported, comparison, signature }: RecordedSurvey): string[] {
   const films = new Map(reported?.judged.readings.map((film) => [film.index, film]) ?? []);
   const planned = new Map(comparison?.readings.map(({ index, predicted_m }) => [index, predicted_m]) ?? []);
   const decides = reported === null ? new Set<number>() : decidingReadings(reported.judged);
+  const signed = [signature, survey.signed?.at, survey.signed?.who, survey.signed?.certificate, survey.signed?.words, survey.signed?.sha256].map(words);
   return survey.readings.map((reading, i) => {
     const film = films.get(i);
     return [
       words(survey.id), words(survey.name), words(survey.panel), reported?.judged.answer ?? '', String(i + 1), reading.kind, words(reading.at ?? survey.at), words(survey.who), words(survey.certificate), words(survey.gauge),
       words(reading.area), words(reading.spot), figure(reading.x_mm), figure(reading.y_mm),
-      figure(film?.low_m, UM), figure(film?.high_m, UM), figure(planned.get(i), UM), ...ownFigures(reading), decides.has(i) ? 'yes' : '', words(reading.note),
+      figure(film?.low_m, UM), figure(film?.high_m, UM), figure(planned.get(i), UM), ...ownFigures(reading), decides.has(i) ? 'yes' : '', words(reading.note), ...signed,
     ].join(',');
   });
 }

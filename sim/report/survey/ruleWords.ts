@@ -104,6 +104,6 @@ function shopWords({ name, meanMin_um, meanMax_um, eachMin_um, eachMax_um, sprea
     name: RULE_NAMES.shop,
     borrowed: `Stated by the shop: ${name}.`,
     asks: asks.length === 0 ? ['It states no limit yet, so it judges nothing.'] : asks,
-    note: `It has ${counted(asks.length, 'limit')}, each of them itself allowed.`,
+    note: asks.length === 0 ? 'State one limit at least: of the mean, of each reading, or of their spread.' : `It has ${counted(asks.length, 'limit')}; a figure exactly at a limit is allowed.`,
   };
 }

@@ -6,13 +6,20 @@ import { filmBeside, foundWords, limitWords } from './filmWords.ts';
 /** The answer as a verb. */
 export const SURVEY_ANSWER_WORDS: Readonly<Record<SurveyAnswer, string>> = { pass: 'Passes', fail: 'Fails', undecided: 'Not decided' };
 
-/** The verdict with its reason in one sentence: what fails; else what is open; else all that the rule asks. */
+/** The verdict with its reason in one sentence: what fails; else what is open; else all that the rule asks, and on how few spots it was met. */
 export function surveyReason(judged: JudgedSurvey, system: UnitSystem): string {
   const { answer, checks, readings } = judged;
   const head = SURVEY_ANSWER_WORDS[answer];
   if (readings.length === 0) return `${head}: there are no readings.`;
   if (checks.length === 0) return `${head}: the rule states no limit.`;
-  return `${head}: ${checks.filter((check) => check.answer === answer).map((check) => checkWords(check, judged, system)).join('; ')}.`;
+  return `${head}: ${fewSpotsWords(judged)}${checks.filter((check) => check.answer === answer).map((check) => checkWords(check, judged, system)).join('; ')}.`;
+}
+
+/** A pass on fewer spots than the rule asks for is no whole answer, so the sentence itself begins with it; else empty. */
+export function fewSpotsWords({ answer, grouping, areas, spots }: JudgedSurvey): string {
+  if (answer !== 'pass' || grouping === null || grouping.shortAreas === 0) return '';
+  if (areas.length === 1) return `on ${counted(spots.length, 'spot')} of the five that the rule asks for, `;
+  return `with ${grouping.shortAreas} of ${areas.length} areas on fewer than the five spots that the rule asks for, `;
 }
 
 /** One check as a clause: what was found, and what the rule asks. */

@@ -43,17 +43,19 @@ export function samplingWords({ areas, spots, readings }: SamplingNumbers): stri
   return spots === readings ? counted(readings, 'reading') : `${counted(readings, 'reading')} in ${counted(spots, 'spot')} of ${counted(areas, 'area')}`;
 }
 
-function figureTable({ judged: { figures } }: ReportedSurvey, system: UnitSystem): string[] {
+/** A comb counts here by the middle between its teeth, in the checks by both bounds: the table says so. */
+function figureTable({ judged: { figures, readings } }: ReportedSurvey, system: UnitSystem): string[] {
   if (figures.count === 0) return [];
   const film = (value: number): string => shown(value, 'film', system);
   const { mean_m, least_m, most_m, deviation_m, meanInterval_m } = figures;
+  const by = readings.some(({ low_m, high_m }) => low_m !== high_m) ? ', by the middle of the teeth' : '';
   return [
     ...textTable([
-      ['mean', film(mean_m)],
-      ...(meanInterval_m === null ? [] : [['95 % of the mean, at the least', `${film(meanInterval_m[0])} to ${film(meanInterval_m[1])}`]]),
-      ['least', film(least_m)],
-      ['most', film(most_m)],
-      ['standard deviation', film(deviation_m)],
+      [`mean${by}`, film(mean_m)],
+      ...(meanInterval_m === null ? [] : [['95 % interval of the mean (at least this wide)', `${film(meanInterval_m[0])} to ${film(meanInterval_m[1])}`]]),
+      [`least${by}`, film(least_m)],
+      [`most${by}`, film(most_m)],
+      [`standard deviation${by}`, film(deviation_m)],
     ]),
     '',
   ];

@@ -36,10 +36,12 @@ export function takenSentences({ taken, judged }: ReportedSurvey): string[] {
 /** What more readings would bring, a sentence each. */
 export function moreSentences(more: MoreReadings, system: UnitSystem): string[] {
   const { of, count, halfWidth_m, wished_m, meanLimit_m, least_m, most_m, chanceBelow, chanceAbove } = more;
+  // Without a single one only combs that were wetted to their last tooth were read.
+  if (count === 0) return [`Nobody can tell how far the film scatters: no ${of} has an upper bound, since every tooth of a comb was wetted; use a longer comb, or read two ${of}s at least by other means.`];
   if (halfWidth_m === null) return [`${counted(count, of)} cannot tell how far the film scatters; read two ${of}s at least.`];
   return [
-    `The mean of the ${of}s is known to within ${shown(halfWidth_m, 'film', system)} (95 %); ${furtherWords(more.more, of)} would bring that to ${shown(wished_m, 'film', system)}.`,
-    ...(meanLimit_m === null ? [] : [`To tell the mean from ${limitWords(meanLimit_m, system)}: ${furtherWords(more.moreForLimit, of)}, if mean and scatter stay as they are.`]),
+    `The mean of the ${of}s is known to within ${shown(halfWidth_m, 'film', system)} (95 %); ${more.more === 0 ? `no more ${of}s are needed to know it to within` : `${furtherWords(more.more, of)} would bring that to`} ${shown(wished_m, 'film', system)}.`,
+    ...(meanLimit_m === null ? [] : [`To tell the mean from ${limitWords(meanLimit_m, system)}: ${more.moreForLimit === 0 ? `no more ${of}s are needed` : furtherWords(more.moreForLimit, of)}, if mean and scatter stay as they are.`]),
     ...(chanceBelow === null || least_m === null ? [] : [`Chance that the next ${of} is below ${limitWords(least_m, system)}: ${shownRoughPercent(chanceBelow)}.`]),
     ...(chanceAbove === null || most_m === null ? [] : [`Chance that it is above ${limitWords(most_m, system)}: ${shownRoughPercent(chanceAbove)}.`]),
   ];

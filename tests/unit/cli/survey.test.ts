@@ -17,7 +17,7 @@ const json = async (...argv: string[]) => JSON.parse((await run(['survey', ...ar
 describe('crosscoat survey', () => {
   it('judges a column of readings, strict and lenient', async () => {
     expect(await json(readings, '--rule', 'iso19840', '--nominal', '100um')).toMatchObject({ verdict: 'fail', mean_um: 106.8, count: 5, reason: expect.stringContaining('fewer than 20 %') as string });
-    expect(await json(readings, '--rule', 'iso19840-lenient', '--nominal', '100')).toMatchObject({ verdict: 'pass' });
+    expect(await json(readings, '--rule', 'iso19840-lenient', '--nominal', '100um')).toMatchObject({ verdict: 'pass' });
   });
 
   it('exit code 1 with --strict where it fails, 0 without', async () => {
@@ -36,6 +36,45 @@ describe('crosscoat survey', () => {
     expect(await json(mils, '--rule', 'pa2', '--nominal', '2.6mil', '--spot-means')).toMatchObject({ rule: { min_um: 52.832, max_um: 79.248 }, grouping: { spots: 'means-named' } });
   });
 
+  it('pa2 on one spot passes, says so, and is not enough with --strict; five spots are', async () => {
+    const spot = file('spot.csv', 'dft_mil\n2.6\n2.7\n2.8\n');
+    const asked = ['--rule', 'pa2', '--min', '2.5mil', '--max', '3mil', '--level', '2'];
+    expect(await json(spot, ...asked)).toMatchObject({ verdict: 'pass', reason: expect.stringMatching(/^Passes: on 1 spot of the five that the rule asks for, every area reaches 63\.5 µm/) as string });
+    expect((await run(['survey', spot, ...asked, '--strict'])).code).toBe(1);
+    expect((await run(['survey', spot, ...asked])).code).toBe(0);
+    const five = ['--rule', 'pa2', '--min', '2.5mil', '--max', '3mil', '--level', '3', '--strict'];
+    expect((await run(['survey', mils, ...five])).code).toBe(0);
+    expect((await run(['survey', mils, ...five])).out).toContain('Passes: every area');
+    const two = file('two.csv', `area_id,dft_mil\n${'A,2.6\n'.repeat(15)}${'B,2.6\n'.repeat(3)}`);
+    expect(await json(two, ...asked)).toMatchObject({ reason: expect.stringContaining('Passes: with 1 of 2 areas on fewer than the five spots') as string });
+  });
+
+  it('a coupon exactly at the limit passes, whatever its own weight', async () => {
+    for (const [before, after] of [['100.00', '100.13'], ['100.13', '100.26'], ['0.87', '1.00'], ['4321.99', '4322.12']] as const) {
+      const coupon = file('limit.csv', `before_g,after_g,area_cm2\n${before},${after},100\n`);
+      for (const side of ['--min', '--max']) expect(await json(coupon, '--rule', 'shop', side, '10um', '--density', '1300kg/m3')).toMatchObject({ verdict: 'pass' });
+    }
+    const thin = file('thin.csv', 'before_g,after_g,area_cm2\n100.00,100.1299,100\n');
+    expect(await json(thin, '--rule', 'shop', '--min', '10um', '--density', '1300kg/m3')).toMatchObject({ verdict: 'fail' });
+  });
+
+  it('the table says that combs count by the middle, the interval how it is meant', async () => {
+    const comb = file('combs.csv', 'wft_low_um,wft_high_um\n100,125\n125,150\n');
+    const { out } = await run(['survey', comb, '--rule', 'shop', '--min', '20um', '--solids', '20%']);
+    expect(out).toMatch(/least, by the middle of the teeth +22\.5 µm/);
+    expect(out).toContain('95 % interval of the mean (at least this wide)');
+    expect((await run(['survey', readings, '--rule', 'shop', '--min', '20um'])).out).toMatch(/\nleast +98 µm/);
+  });
+
+  it('a comb wetted to its last tooth, and a mean that is known well enough, in words', async () => {
+    const wetted = file('wetted.csv', 'wft_low_um,wft_high_um\n100,\n');
+    const { out } = await run(['survey', wetted, '--rule', 'shop', '--min', '20um', '--solids', '20%']);
+    expect(out).not.toContain('0 readings');
+    expect(out.replaceAll(/\s+/g, ' ')).toContain('no reading has an upper bound, since every tooth of a comb was wetted');
+    const sure = file('sure.csv', 'dft_um\n100\n100.1\n100\n100.1\n');
+    expect((await run(['survey', sure, '--rule', 'shop', '--mean-min', '20um'])).out.replaceAll(/\s+/g, ' ')).toMatch(/no more readings are needed to know it to within 5 µm\. - To tell the mean from 20 µm: no more readings are needed, if/);
+  });
+
   it('90-10 and the shop’s own', async () => {
     expect(await json(readings, '--rule', '90-10', '--nominal', '100um')).toMatchObject({ verdict: 'fail' });
     expect(await json(readings, '--rule', 'shop', '--min', '98um', '--mean-max', '106.8um', '--spread', '10%')).toMatchObject({ verdict: 'pass' });
@@ -46,7 +85,8 @@ describe('crosscoat survey', () => {
     expect(await json(coupon, '--rule', 'shop', '--min', '25um', '--max', '25um', '--density', '1.3g/cm3')).toMatchObject({ verdict: 'pass', mean_um: 25 });
     const comb = file('comb.csv', 'wft_low_um,wft_high_um\n150,175\n');
     expect(await json(comb, '--rule', 'shop', '--mean-min', '25um', '--solids', '16%')).toMatchObject({ verdict: 'undecided' });
-    expect((await run(['survey', coupon, '--rule', 'shop', '--min', '25um'])).err).toContain('dryDensity_kg_m3 is not given');
+    expect((await run(['survey', coupon, '--rule', 'shop', '--min', '25um'])).err).toContain('reading 1 is a coupon, whose weight gives a film only by the density of the dry film; state it, such as --density 1300kg/m3');
+    expect((await run(['survey', comb, '--rule', 'shop', '--min', '25um'])).err).toContain('--solids 20%');
     expect((await run(['survey', coupon, '--rule', 'shop', '--min', '25um', '--density', '13'])).code).toBe(2);
   });
 
@@ -82,7 +122,19 @@ describe('crosscoat survey', () => {
     [[readings, '--rule', 'pa2', '--nominal', '1mil', '--min', '1mil'], '--nominal is a single value'],
     [[readings, '--rule', '90-10', '--nominal', '1mil', '--level', '3'], '--rule 90-10 has no --level'],
     [[readings, '--rule', 'pa2', '--min', '3mil', '--max', '2mil'], 'no film could pass'],
-    [[readings, '--rule', 'iso19840', '--nominal', '100ft'], 'nominal'],
+    [[readings, '--rule', 'iso19840', '--nominal', '100ft'], '--nominal = "100ft": give a number from 0.1 to 5000'],
+    [[readings, '--rule', 'pa2', '--min', '3mil', '--max', '2mil'], '--max = "2mil" is below --min = "3mil"'],
+    [[readings, '--rule', 'shop', '--mean-min', '90um', '--mean-max', '2mil'], '--mean-max = "2mil" is below --mean-min = "90um"'],
+    [[readings, '--rule', 'pa2', '--nominal', '9mm'], '--nominal = "9mm"'],
+    [[readings, '--rule', 'shop'], 'give one at least of --min, --max, --mean-min, --mean-max, --spread'],
+    [[readings, '--rule', 'iso19840', '--nominal', '100', '--units', 'us'], '--nominal = "100" does not say its unit; write it behind the number (understood: um, mil, mm or in), such as 100um or 4mil'],
+    [[readings, '--rule', 'pa2', '--min', '1/2'], '--min = "1/2" does not say its unit'],
+    [[readings, '--rule', 'pa2', '--min', '1mil', '--max', '1e2'], '--max = "1e2" does not say its unit'],
+    [[readings, '--rule', 'iso19840', '--nominal', '4mil', '--low', '0.8'], '--low = "0.8" does not say its unit; write it behind the number (understood: %), such as 20%'],
+    [[readings, '--rule', 'shop', '--min', '1mil', '--density', '1300'], '--density = "1300" does not say its unit'],
+    [['--plan', '--area', '2800', '--rule', 'pa2'], '--area = "2800" does not say its unit; write it behind the number (understood: m2, ft2, cm2 or in2)'],
+    [[file('unitless.csv', 'dft,note\n3,a\n'), '--rule', 'pa2', '--min', '1mil'], 'write dft_um or dft_mil, or give --unit um|mil|mm'],
+    [[file('headless.csv', '3\n4\n'), '--rule', 'pa2', '--min', '1mil'], 'headless.csv has no header that says the unit of its numbers; put one above them, such as dft_um or dft_mil, or give --unit um|mil|mm'],
     [[readings, '--nominal', '1mil'], '--nominal belongs to a rule'],
     [[readings, '--rule', 'iso19840', '--nominal', '1mil', '--survey', 'x'], '--survey is for a job file'],
     [[readings, '--rule', 'iso19840', '--nominal', '1mil', '--area', '1m2'], '--area goes with --plan'],

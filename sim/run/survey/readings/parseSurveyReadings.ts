@@ -19,6 +19,8 @@ export type FilmUnit = (typeof FILM_UNITS)[number];
 export interface ReadingsOptions {
   /** Unit of films whose column names none. */
   readonly unit?: FilmUnit | undefined;
+  /** How a unit is stated where the text is read, for messages: `give --unit um|mil|mm`. */
+  readonly unitAdvice?: string | undefined;
 }
 
 /** Readings as a survey keeps them. */
@@ -37,13 +39,14 @@ export interface SurveyReadingsRead {
  * @param file what the text is called in messages.
  * @throws CrosscoatError with row and column: `columns`, `unit`, `range`, `limit` for more than 20 000 readings or 8 million letters.
  */
-export function parseSurveyReadings(text: string, file = 'readings', { unit }: ReadingsOptions = {}): SurveyReadingsRead {
+export function parseSurveyReadings(text: string, file = 'readings', { unit, unitAdvice = 'state the unit of the file' }: ReadingsOptions = {}): SurveyReadingsRead {
   if (text.length > LONGEST_SURVEY) throw new CrosscoatError('limit', `${file} has ${text.length} letters, more than ${LONGEST_SURVEY}; cut it into parts`, { file });
   const table = readingTable(text);
   if (table.rows.length === 0) throw new CrosscoatError('columns', `${file} ${table.header === null ? 'is empty' : 'has a header and no rows'}; give a header such as dft_um and a reading in each row`, { file });
   checkCount(table.rows.length, file);
   const { header, rows } = withHeader(table, file);
-  const columns = readingColumns(header, unit === undefined ? null : unitIn('film', unit), file);
+  if (table.header === null && unit === undefined) throw new CrosscoatError('unit', `${file} has no header that says the unit of its numbers; put one above them, such as dft_um or dft_mil, or ${unitAdvice}`, { file, row: 1 });
+  const columns = readingColumns(header, { um: unit === undefined ? null : unitIn('film', unit), advice: unitAdvice }, file);
   const readings = readEachRow(rows, file, (row) => readingsOfRow(row, { file, columns, mayHaveComma: table.mayHaveComma }));
   checkCount(readings.length, file);
   const { ignored } = columns;

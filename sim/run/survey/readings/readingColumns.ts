@@ -16,6 +16,14 @@ export interface FoundNumbers {
   readonly scale: number | null;
 }
 
+/** Unit of films whose column names none. */
+export interface StatedUnit {
+  /** µm of one; null where it was not stated. */
+  readonly um: number | null;
+  /** How it is stated, for messages. */
+  readonly advice: string;
+}
+
 /** A header of readings, understood. */
 export interface ReadingColumns {
   readonly fieldCount: number;
@@ -59,10 +67,10 @@ const NOTED = /^(?:part|panel|gauge|gage|instrument|probe|operator|inspector|who
 
 /**
  * Reads the header of a file of readings, the unit being in each name: `dft_um`, `DFT (mil)`, `wft_low_um`, `x_in`, `before_g`, `area_cm2`.
- * @param filmUnit µm of one unit of film where a column names none; null where it was not stated.
+ * @param filmUnit of films whose column names none.
  * @throws CrosscoatError `columns` for none that holds a reading, a doubled one, or half of a pair; `unit` for one without a unit.
  */
-export function readingColumns(fields: readonly string[], filmUnit: number | null, file: string): ReadingColumns {
+export function readingColumns(fields: readonly string[], filmUnit: StatedUnit, file: string): ReadingColumns {
   const numbers = new Map<NumberColumn, FoundNumbers>();
   const words = new Map<WordColumn, { readonly field: number; readonly name: string }>();
   const noted: { readonly field: number; readonly name: string }[] = [];
@@ -96,7 +104,7 @@ function numberColumn(stem: string, unit: string | null): NumberKind | null {
   return kind === null ? null : { kind, quantity };
 }
 
-function scaleOf({ kind, quantity }: NumberKind, unit: string | null, name: string, filmUnit: number | null, saysUnit: boolean, file: string): number | null {
+function scaleOf({ kind, quantity }: NumberKind, unit: string | null, name: string, filmUnit: StatedUnit, saysUnit: boolean, file: string): number | null {
   if (unit !== null) {
     const scale = unitIn(quantity, unit);
     if (scale !== null) return scale;
@@ -104,9 +112,9 @@ function scaleOf({ kind, quantity }: NumberKind, unit: string | null, name: stri
   }
   const example = plainColumnName(name);
   const mayBeWeight = /Thickness$/.test(kind);
-  if (quantity === 'film' && !mayBeWeight && filmUnit !== null) return filmUnit;
+  if (quantity === 'film' && !mayBeWeight && filmUnit.um !== null) return filmUnit.um;
   if (quantity === 'film' && !mayBeWeight && saysUnit) return null;
-  const advice = mayBeWeight ? `write ${example}_um for a thickness or ${example}_g for a weight` : quantity === 'film' ? `write ${example}_um or ${example}_mil, or state the unit of the file` : `write ${example}_${unitNames(quantity)[0] ?? ''}`;
+  const advice = mayBeWeight ? `write ${example}_um for a thickness or ${example}_g for a weight` : quantity === 'film' ? `write ${example}_um or ${example}_mil, or ${filmUnit.advice}` : `write ${example}_${unitNames(quantity)[0] ?? ''}`;
   throw new CrosscoatError('unit', `${file}: column ${name} does not say its unit; ${advice}`, { file, row: 1, column: name });
 }
 

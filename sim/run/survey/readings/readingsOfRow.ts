@@ -20,6 +20,9 @@ const COLUMN_OF: Readonly<Record<string, NumberColumn | WordColumn>> = {
   dry_um: 'dry', low_um: 'wetLow', high_um: 'wetHigh', x_mm: 'x', y_mm: 'y', area_cm2: 'couponArea', before_g: 'beforeWeight', after_g: 'afterWeight', before_um: 'beforeThickness', after_um: 'afterThickness', area: 'area', spot: 'spot', at: 'time', note: 'note',
 };
 
+/** Units of those fields, behind their last underscore, as people write them. */
+const UNIT_WORDS: Readonly<Record<string, string>> = { um: 'µm', mm: 'mm', g: 'g', cm2: 'cm²' };
+
 /** All that a row reads: a gauge, a coupon, a micrometer, a comb; mostly one of them. @throws CrosscoatError with row and column. */
 export function readingsOfRow({ fields, row }: TableRow, from: ReadingFile): ReadingSpec[] {
   const { columns, file } = from;
@@ -33,7 +36,7 @@ export function readingsOfRow({ fields, row }: TableRow, from: ReadingFile): Rea
   if ((x_mm === null) !== (y_mm === null)) throw new CrosscoatError('columns', `${file}: row ${row} gives only one of x and y; give both, or neither`, { file, row });
   const found = [...gauges(number, shared, row), ...coupons(number, shared, row, file), ...micrometers(number, shared, row, file), ...combs(number, shared, row, file)];
   if (found.length === 0) throw new CrosscoatError('columns', `${file}: row ${row} holds no reading; fill it in, or take the row out`, { file, row });
-  return found.map((reading) => checked(reading, row, from));
+  return found.map((reading) => checked(reading, fields, row, from));
 }
 
 type Shared = Pick<ReadingSpec, 'x_mm' | 'y_mm' | 'area' | 'spot' | 'at' | 'note'>;
@@ -107,8 +110,8 @@ function timeAndNote(time: string, note: string, fields: readonly string[], { no
   return { ...(isMoment ? { at } : {}), ...(pieces.length === 0 ? {} : { note: pieces.join('; ') }) };
 }
 
-/** Held to the limits of the job file. */
-function checked(reading: ReadingSpec, row: number, { columns, file }: ReadingFile): ReadingSpec {
+/** Held to the limits of the job file; what does not fit is told as the file has it. */
+function checked(reading: ReadingSpec, fields: readonly string[], row: number, { columns, file }: ReadingFile): ReadingSpec {
   const parsed = v.safeParse(ReadingSchema, reading);
   if (parsed.success) return parsed.output;
   const [issue] = parsed.issues;
@@ -116,7 +119,10 @@ function checked(reading: ReadingSpec, row: number, { columns, file }: ReadingFi
   const key = typeof found === 'string' ? found : '';
   const kind = COLUMN_OF[key];
   const column = columns.numbers.get(kind as NumberColumn) ?? columns.words.get(kind as WordColumn) ?? columns.numbers.get('spotMean');
-  throw fieldError('range', `${key} = ${String((reading as Record<string, unknown>)[key]).slice(0, 40)} does not fit; ${issue.message}`, column?.name ?? key, row, file);
+  const value = String((reading as Record<string, unknown>)[key]).slice(0, 40);
+  const typed = fields[column?.field ?? Infinity]?.trim().slice(0, 40) ?? value;
+  const unit = UNIT_WORDS[key.split('_').at(-1) ?? ''];
+  throw fieldError('range', `${typed}${unit === undefined || typed === value ? '' : `, which is ${value} ${unit},`} does not fit; ${issue.message}`, column?.name ?? key, row, file);
 }
 
 function fieldError(code: ErrorCode, what: string, column: string, row: number, file: string): CrosscoatError {

@@ -11,6 +11,7 @@ import { labelRows } from '../../../../sim/report/record/labelRows.ts';
 import { readingRows } from '../../../../sim/report/record/readingRows.ts';
 import { recordText } from '../../../../sim/report/record/recordText.ts';
 import { productDoubts, recordFaults, unsignedNames } from '../../../../sim/report/record/recordWords.ts';
+import { surveysCsv } from '../../../../sim/report/record/surveysCsv.ts';
 import { reportRecord } from '../../../../sim/run/record/reportRecord.ts';
 
 const MADE = { at: '2026-05-09T10:00+02:00', version: CROSSCOAT_VERSION };
@@ -38,6 +39,23 @@ describe('reportRecord', () => {
     expect(surveys[0]!.reported).toBeNull();
     expect(surveys[0]!.problem).toContain('panel "gone" is not in the job');
     expect(recordPage({ ...record, surveys }, 'metric')).toContain('Could not be judged');
+  });
+
+  it('tells a survey that passes on one spot of five as a fault', () => {
+    const [first] = job.surveys!;
+    const survey = { ...first!, name: 'One spot', coats: [], rule: { kind: 'spots-areas' as const, min_um: 90, max_um: 110, level: 3 }, readings: [98, 100, 102].map((dry_um) => ({ kind: 'metal' as const, dry_um })) };
+    const short = reportRecord({ ...job, log: [], surveys: [{ ...survey, signed: undefined }] }, MADE, 'metric');
+    expect(recordFaults(short)).toEqual(['survey “One spot”: passes on fewer spots than the rule asks for']);
+    expect(recordText(short, 'metric').replaceAll(/\s+/g, ' ')).toContain('Passes: on 1 spot of the five that the rule asks for');
+  });
+
+  it('the CSV of the surveys has the signature of each, as the log’s has', () => {
+    const [head, ...rows] = surveysCsv(record.surveys).trimEnd().split('\r\n');
+    const { signed } = job.surveys![0]!;
+    expect(head).toMatch(/,signature,signed_at,signed_by,signed_certificate,signed_words,signed_sha256$/);
+    expect(rows[0]).toContain(`entry-changed,${signed!.at},`);
+    expect(rows[0]!.endsWith(`,${signed!.sha256}`)).toBe(true);
+    expect(rows.at(-1)).toMatch(/,unsigned,,,,,$/);
   });
 
   it('puts the log in the order of its starts', () => {

@@ -91,5 +91,6 @@ describe('checkRule', () => {
     expect(checkRule({ kind: 'mean-80', nominal_um: 100 })).toEqual(meanEighty());
     expect(() => checkRule({ kind: 'spots-areas', min_um: 30, max_um: 20 }, '--rule pa2')).toThrow(/--rule pa2: .*no film could pass/);
     expect(() => checkRule({ kind: 'mean-80', nominal_um: 0 })).toThrow(/rule: .*nominal/);
+    expect(() => checkRule({ kind: 'spots-areas', min_um: 30, max_um: 20 }, 'rule', { min_um: 'LEAST', max_um: 'MOST' })).toThrow('rule: MOST is below LEAST; no film could pass');
   });
 });
