@@ -1,11 +1,12 @@
 import { effect, type Signal } from '@preact/signals';
 import { startAutosave } from '../../storage/autosave.ts';
 import { openDatabase, shelfOf } from '../../storage/database.ts';
-import { jobStore, type JobStore, type KeptJob } from '../../storage/jobStore.ts';
+import { jobStore } from '../../storage/jobStore.ts';
 import { restore } from '../restore.ts';
 import { state, type StateKey } from '../state.ts';
 import { keptIn } from '../stateTable.ts';
 import { keepJob } from './jobInHand.ts';
+import { lastWork } from './lastWork.ts';
 import { tellStorage } from './tellStorage.ts';
 
 /** Under this name a window remembers its own job, so that two windows on two jobs each come back to theirs. */
@@ -17,7 +18,7 @@ export async function startKeeping(): Promise<boolean> {
     const database = await openDatabase();
     const [shelf, store] = [shelfOf(database), jobStore(database)];
     const kept = await shelf.read();
-    const work = await lastWork(store, kept.get('jobId'));
+    const work = await lastWork(store, [ownJob(), kept.get('jobId')]);
     const isRestored = await restore(kept, work);
     const keeper = keepJob(store, isRestored ? work : null);
     const keys = (Object.keys(keptIn) as StateKey[]).filter((key) => keptIn[key] === 'browser' && key !== 'drafts');
@@ -31,16 +32,6 @@ export async function startKeeping(): Promise<boolean> {
     tellStorage('opening', why);
     return false;
   }
-}
-
-/** The job that this window had in hand, else the one that any window had, else the one written last. */
-async function lastWork(store: JobStore, lastId: unknown): Promise<KeptJob | null> {
-  for (const id of [ownJob(), lastId]) {
-    const kept = typeof id === 'string' ? await store.read(id) : null;
-    if (kept !== null) return kept;
-  }
-  const [newest] = (await store.heads()).filter(({ archived }) => !archived).sort((a, b) => b.revision - a.revision);
-  return newest === undefined ? null : store.read(newest.id);
 }
 
 function ownJob(): string | null {
