@@ -167,7 +167,7 @@ function addWorkshop(program: Command, io: Io, finish: (code: number) => void): 
     .command('workshop')
     .description('list and check a workshop that the app exported: its jobs and sessions, which were changed since, which cannot be read')
     .argument('<zip>', 'the zip; it is only read')
-    .option('--strict', 'exit code 1 where a file was changed, is damaged or cannot be read')
+    .option('--strict', 'exit code 1 where a file was changed, is damaged, is not listed (a zip without a manifest lists none) or cannot be read')
     .option('--json', 'print one JSON object in place of the list')
     .action(async (zip: string, options: WorkshopOptions) => finish(await workshop(io, zip, options)));
 }

@@ -44,7 +44,8 @@ export interface JobKeeper {
 
 /**
  * Keeps the job in hand as it changes, within 300 ms. Two windows on one job can never overwrite each other: each write names the
- * revision it started from, and what comes too late is kept at once as a job of its own.
+ * revision it started from, and what comes too late is kept at once as a job of its own. Longer than functions are here, and whole: what
+ * is held and what is unsaved are read and changed by writing, looking and hearing alike, and apart they would hand the two around.
  */
 export function startJobKeeper(store: JobStore, news: JobNewsLine, window: KeeperWindow): JobKeeper {
   /** What is known to be kept, as this window last wrote or read it. */

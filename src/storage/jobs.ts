@@ -3,13 +3,13 @@ import type { Job } from '../../sim/index.ts';
 import { abandon, openDatabase, type Stores } from './database.ts';
 import { freshJobId } from './freshJobId.ts';
 import type { MainPart } from './jobParts.ts';
-import { COUNT_KEY, DRAFTS, JobConflict, jobStore, MAIN, partsOf, type JobHead, type PutExtra } from './jobStore.ts';
+import { COUNT_KEY, DRAFTS, JobConflict, jobStore, MAIN, partsOf, type JobHead, type KeptJob, type PutExtra } from './jobStore.ts';
 import { jobNews } from './jobNews.ts';
 
 export { JobConflict, type JobHead } from './jobStore.ts';
 
 /** What a new job may bring along, e.g. from a workshop's file. An id that is taken is refused with JobConflict. */
-export interface NewJob extends Omit<PutExtra, 'drafts'> {
+export interface NewJob extends PutExtra {
   readonly id?: string;
 }
 
@@ -18,10 +18,13 @@ export interface JobShelf {
   /** Newest first, archived ones too. Heads only: the jobs themselves are not read. */
   list(): Promise<readonly JobHead[]>;
   /** As it was kept, still to be checked by `parseJob`, perhaps of an older version; null where there is none. */
-  read(id: string): Promise<{ readonly head: JobHead; readonly job: unknown } | null>;
+  read(id: string): Promise<KeptJob | null>;
   create(job: Job, more?: NewJob): Promise<JobHead>;
-  /** Rejects with JobConflict, which carries the head that is there, where that is not of `expectedRevision`; nothing is written then. */
-  write(id: string, job: Job, expectedRevision: number): Promise<JobHead>;
+  /**
+   * Rejects with JobConflict, which carries the head that is there, where that is not of `expectedRevision`; nothing is written then.
+   * Half-typed text beside the job stays unless `extra` says what is there from now on: where the job becomes another, it must.
+   */
+  write(id: string, job: Job, expectedRevision: number, extra?: Pick<PutExtra, 'drafts'>): Promise<JobHead>;
   /** A copy under a name of its own, with every part; rejects with JobConflict where there is no such job. */
   duplicate(id: string, name: string): Promise<JobHead>;
   /** Puts a job away, or brings it back. Its content and revision stay. */
@@ -41,12 +44,9 @@ export async function openJobs(name?: string): Promise<JobShelf> {
   };
   return {
     list: async () => [...(await store.heads())].sort((a, b) => b.revision - a.revision),
-    read: async (id) => {
-      const kept = await store.read(id);
-      return kept === null ? null : { head: kept.head, job: kept.job };
-    },
+    read: (id) => store.read(id),
     create: async (job, { id = freshJobId(), ...extra } = {}) => told(await store.put(id, job, null, extra)),
-    write: async (id, job, expectedRevision) => told(await store.put(id, job, expectedRevision)),
+    write: async (id, job, expectedRevision, extra) => told(await store.put(id, job, expectedRevision, extra)),
     duplicate: async (id, copyName) => told(await duplicate(database, id, copyName)),
     archive: async (id, archived) => told(await archive(database, id, archived)),
     remove: async (id) => {

@@ -1,8 +1,9 @@
 import { CrosscoatError, parseJob, parseRubric, parseSession, serialiseJob, serialiseSession, sha256Of } from '../../sim/index.ts';
+import { signedIn, type SignedIn } from './signedIn.ts';
 
 /** What a file holds, as far as lists need it. `asWritten`: SHA-256 of it as this build would write it, which knows the same content in another layout or version again. */
 export type FileContent =
-  | { readonly kind: 'job'; readonly name: string; readonly part: string; readonly coats: number; readonly asWritten: string }
+  | { readonly kind: 'job'; readonly name: string; readonly part: string; readonly coats: number; readonly signed: SignedIn<readonly string[]>; readonly asWritten: string }
   | { readonly kind: 'session'; readonly id: string; readonly name: string; readonly trainee: string; readonly title: string; readonly sprayedAt: string; readonly asWritten: string }
   | { readonly kind: 'rubric'; readonly name: string };
 
@@ -30,7 +31,7 @@ function contentOf(text: string, file: string): FileContent {
       return { kind: 'rubric', name: parseRubric(text, file).name };
     case 'job': {
       const { job } = parseJob(text, file);
-      return { kind: 'job', name: job.name, part: job.part.name, coats: job.coats.length, asWritten: sha256Of(serialiseJob(job)) };
+      return { kind: 'job', name: job.name, part: job.part.name, coats: job.coats.length, signed: signedIn(job), asWritten: sha256Of(serialiseJob(job)) };
     }
   }
 }

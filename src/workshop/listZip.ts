@@ -27,19 +27,23 @@ export interface ListedZip {
   readonly torn: string | null;
 }
 
+/** What takes a job file, as the app says it. */
+const WITH_OPEN = 'with Open';
+
 /**
  * Lists a zip without unpacking any of it. Folders are left out. A file whose name climbs out of the zip, that is encrypted, packed
  * by another method, a zip itself, or that shares bytes with another is refused by name, and the others still stand.
+ * @param forJobs what takes a job file that was given by mistake, in the words of the shell.
  * @throws CrosscoatError `limit` for too many bytes or files; `schema` for what is no zip, or one of many disks.
  */
-export function listZip(bytes: Uint8Array, file: string, limits: ZipLimits = ZIP_LIMITS): ListedZip {
+export function listZip(bytes: Uint8Array, file: string, limits: ZipLimits = ZIP_LIMITS, forJobs = WITH_OPEN): ListedZip {
   checkLimit(file, 'bytes', bytes.length, limits.zip, 'give a zip that Crosscoat wrote');
   const end = readEnd(bytes);
   if (end?.isOther === true) throw new CrosscoatError('schema', `${file} is a zip of several disks, or of more than 65,535 files or 4 GB, which is not read; unpack it and open its files one by one`, { file });
   const directory = end === null ? null : readDirectory(bytes, end, file, limits);
   if (directory !== null && directory.isWhole) return { ...judged(bytes, directory.records), torn: null };
   const records = walked(bytes, file, limits);
-  if (records.length === 0 && directory === null) throw new CrosscoatError('schema', `${file} is no zip; give the file that “Export all” wrote, or a job file (JSON) with Open`, { file });
+  if (records.length === 0 && directory === null) throw new CrosscoatError('schema', `${file} is no zip; give the file that “Export all” wrote, or a job file (JSON) ${forJobs}`, { file });
   const found = judged(bytes, records);
   return { ...found, torn: `The zip is ${end === null ? 'cut short' : 'damaged'}: its directory is gone. ${found.entries.length} ${found.entries.length === 1 ? 'file was' : 'files were'} found whole before that.` };
 }

@@ -1,5 +1,6 @@
 import type { ListedJobSpec } from '../../sim/index.ts';
 import type { DigestState, ReadWorkshop, WorkshopFile } from './readWorkshop.ts';
+import { notSignedSo, type SignedIn } from './signedIn.ts';
 
 /** How a job of the zip stands to what is here. `unreadable` here: the job that is here does not read, so nothing is compared. */
 export type RestoreState = 'new' | 'same' | 'here-newer' | 'zip-newer' | 'both-changed' | 'unreadable';
@@ -15,6 +16,8 @@ export interface HereJob {
   readonly revision: number;
   /** SHA-256 of it as this build would write it; null where it no longer reads. */
   readonly asWritten: string | null;
+  /** What is signed in it, as far as it reads. */
+  readonly signed: SignedIn<readonly string[]>;
   /** Digests under which it was handed over or taken in, oldest first. */
   readonly earlier: readonly string[];
 }
@@ -33,6 +36,8 @@ export interface JobRow {
   /** As the zip lists it; null for a file without a manifest. */
   readonly listed: ListedJobSpec | null;
   readonly here: HereJob | null;
+  /** What is signed here and not signed so in the zip: a replace would take it away. */
+  readonly notSignedSo: SignedIn<number>;
   /** Digests by which the job is known again after it is taken in. */
   readonly known: readonly string[];
   readonly choices: readonly RestoreChoice[];
@@ -75,7 +80,7 @@ export function planRestore(read: ReadWorkshop, here: ReadonlyMap<string, HereJo
   });
 }
 
-function jobRow(file: WorkshopFile, { name, part, coats, asWritten }: Extract<WorkshopFile['content'], { kind: 'job' }>, listed: ListedJobSpec | null, here: HereJob | null): JobRow {
+function jobRow(file: WorkshopFile, { name, part, coats, signed, asWritten }: Extract<WorkshopFile['content'], { kind: 'job' }>, listed: ListedJobSpec | null, here: HereJob | null): JobRow {
   const { state, isByClock } = compared(file, asWritten, listed, here);
   const isDoubtful = file.digest === 'damaged' || file.digest === 'changed';
   return {
@@ -89,6 +94,7 @@ function jobRow(file: WorkshopFile, { name, part, coats, asWritten }: Extract<Wo
     isByClock,
     listed,
     here,
+    notSignedSo: here === null ? { entries: 0, surveys: 0 } : notSignedSo(here.signed, signed),
     known: [...new Set([...(listed?.earlier ?? []), ...(listed === null ? [] : [listed.sha256]), file.sha256, asWritten])],
     choices: state === 'new' ? ['add', 'skip'] : state === 'same' ? ['skip', 'copy'] : ['copy', 'replace', 'skip'],
     proposed: proposal(state, isByClock || isDoubtful),

@@ -40,10 +40,11 @@ export type EachFile = (done: number, of: number) => Promise<void> | void;
 
 /**
  * Looks through a workshop's zip, or any zip of jobs and sessions. One bad file spoils no other; nothing is written.
+ * @param forJobs as for `listZip`.
  * @throws CrosscoatError `schema` for what is no zip, `limit` for one that is too large or has too many files.
  */
-export async function readWorkshop(bytes: Uint8Array, file: string, each: EachFile = () => undefined, limits: ZipLimits = ZIP_LIMITS): Promise<ReadWorkshop> {
-  const zip = listZip(bytes, file, limits);
+export async function readWorkshop(bytes: Uint8Array, file: string, each: EachFile = () => undefined, limits: ZipLimits = ZIP_LIMITS, forJobs?: string): Promise<ReadWorkshop> {
+  const zip = listZip(bytes, file, limits, forJobs);
   const budget: Budget = { left: limits.total };
   const entries = new Map(zip.entries.map((entry) => [entry.name, entry]));
   const head = manifestOf(zip.entries, budget, limits);

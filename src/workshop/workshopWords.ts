@@ -30,7 +30,13 @@ function whenWords({ made }: WorkshopSpec): string {
 /** How a row stands to what is here, in a sentence. */
 export function stateWords(row: RestoreRow): string {
   if (row.kind === 'session') return row.state === 'new' ? 'Not here yet.' : row.state === 'same' ? 'Here already, the same.' : 'Here is another session under its id.';
-  return `${jobStateWords(row)}${row.isByClock ? ' Told by the devices’ clocks alone, which may be wrong: both may have been changed.' : ''}`;
+  return `${jobStateWords(row)}${row.isByClock ? ' Told by the devices’ clocks alone, which may be wrong: both may have been changed.' : ''}${signedWords(row)}`;
+}
+
+/** What is signed here only; empty where nothing is. */
+function signedWords({ notSignedSo: { entries, surveys } }: JobRow): string {
+  const parts = [...(entries === 0 ? [] : [counted(entries, 'signed entry', 'signed entries')]), ...(surveys === 0 ? [] : [counted(surveys, 'signed survey')])];
+  return parts.length === 0 ? '' : ` ${parts.join(' and ')} here ${entries + surveys === 1 ? 'is' : 'are'} not signed so in the zip.`;
 }
 
 function jobStateWords({ state, here }: JobRow): string {

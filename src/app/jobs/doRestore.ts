@@ -69,9 +69,9 @@ async function restoreJob(shelf: JobShelf, read: ReadWorkshop, { file, listed, h
   const { job } = parseJob(read.text(file), file);
   if (choice === 'replace' && here !== null) {
     const kept = await shelf.read(here.id);
-    // Refused where it was changed since the plan was shown.
-    await shelf.write(here.id, job, here.revision);
-    if (kept !== null) jobs.removed.value = [...jobs.removed.peek(), { ...kept, isReplaced: true }];
+    // Refused where it was changed since the plan was shown. Half-typed text of the old content has no place in the new.
+    const { revision } = await shelf.write(here.id, job, here.revision, { drafts: {} });
+    if (kept !== null) jobs.removed.value = [...jobs.removed.peek(), { ...kept, replacement: revision }];
     rememberDigests(new Map([[here.id, known]]));
     return 'Replaced.';
   }

@@ -23,7 +23,7 @@ export async function exportAll(): Promise<void> {
       const made = new Date();
       const { pieces, manifest } = await packWorkshop({
         made,
-        jobs: keptJobs(shelf),
+        jobs: keptJobs(shelf, unread),
         sessions: keptSessionsOf(sessions, unread),
         rubric: rubric.peek() === USUAL_RUBRIC ? null : rubric.peek(),
         preferences: { units: state.units.peek(), who: state.log.peek().who.slice(0, 200) },
@@ -39,14 +39,14 @@ export async function exportAll(): Promise<void> {
   });
 }
 
-/** Every job, one after another. One that no longer reads goes along as it is kept. */
-async function* keptJobs(shelf: JobShelf): AsyncGenerator<PackedJob> {
+/** Every job, one after another. One that no longer reads goes along as it is kept; one that does not come out of storage is told. */
+async function* keptJobs(shelf: JobShelf, unread: string[]): AsyncGenerator<PackedJob> {
   const heads = await shelf.list();
   for (const [i, { id, name, changedAt, archived }] of heads.entries()) {
     exporting.value = `Exporting job ${i + 1} of ${heads.length}`;
     await awake();
-    const kept = await shelf.read(id);
-    if (kept === null) continue;
+    const kept = await shelf.read(id).catch(() => void unread.push(`“${name}”`));
+    if (kept === null || kept === undefined) continue;
     yield { id, name, text: textOf(kept.job), changedAt, archived, earlier: state.jobs.peek().earlier[id] ?? [] };
   }
 }

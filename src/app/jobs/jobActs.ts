@@ -1,11 +1,11 @@
 import { counted, parseJob, type Job } from '../../../sim/index.ts';
-import type { JobHead, JobShelf } from '../../storage/jobs.ts';
+import { JobConflict, type JobHead, type JobShelf } from '../../storage/jobs.ts';
 import { demoWithSession } from '../demo.ts';
 import { changeJob, closeStep, replaceJob } from '../document.ts';
 import { saveJobFile } from '../files.ts';
 import { keepNow, openKeptJob } from '../keeping/openKeptJob.ts';
 import { state } from '../state.ts';
-import { jobs, refresh, withShelf } from './jobs.ts';
+import { jobs, refresh, withShelf, type RemovedJob } from './jobs.ts';
 import { blankJob, namedAfter, planAgain } from './newJobs.ts';
 
 /** Where a new job comes from. */
@@ -91,19 +91,32 @@ export async function removeJob(head: JobHead): Promise<void> {
   });
 }
 
-/** Puts back the job that was removed or replaced last, under its own id. */
+/** Puts back the job that was removed or replaced last, under its own id; beside what is there where that was changed since. */
 export async function putBackJob(): Promise<void> {
   const last = jobs.removed.peek().at(-1);
   if (last === undefined) return;
   await withShelf(`“${last.head.name}” was not put back`, async (shelf) => {
-    const { id, madeAt, archived, name } = last.head;
-    if (last.isReplaced === true) await shelf.write(id, last.job as Job, (await shelf.read(id))?.head.revision ?? NaN);
-    else await shelf.create(last.job as Job, { id, madeAt, archived });
+    await keepNow();
+    const { head, told } = await putBack(shelf, last);
     jobs.removed.value = jobs.removed.peek().filter((each) => each !== last);
     await refresh(shelf);
-    jobs.chosen.value = id;
-    jobs.told.value = `“${name}” is back.`;
+    jobs.chosen.value = head.id;
+    jobs.told.value = told;
   });
+}
+
+async function putBack(shelf: JobShelf, { head: { id, madeAt, archived, name }, job, drafts = {}, replacement }: RemovedJob): Promise<{ readonly head: JobHead; readonly told: string }> {
+  const create = (): Promise<JobHead> => shelf.create(job as Job, { id, madeAt, archived, drafts });
+  const told = `“${name}” is back.`;
+  try {
+    return { head: await (replacement === undefined ? create() : shelf.write(id, job as Job, replacement, { drafts })), told };
+  } catch (why) {
+    if (!(why instanceof JobConflict)) throw why;
+    if (why.there === null) return { head: await create(), told };
+    // Work that came later is never written over.
+    const head = await shelf.create({ ...(job as Job), name: namedAfter(name, 'as it was') }, { madeAt, archived, drafts });
+    return { head, told: `“${why.there.name}” was changed meanwhile, perhaps in another window, so it stays as it is. What was there before is kept beside it as “${head.name}”.` };
+  }
 }
 
 /** Saves a job as a file that the reader keeps, without taking it in hand. */

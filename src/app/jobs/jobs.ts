@@ -1,16 +1,16 @@
 import { computed, signal } from '@preact/signals';
 import { EARLIER_KEPT } from '../../../sim/index.ts';
 import { openJobs, type JobHead, type JobShelf } from '../../storage/jobs.ts';
+import type { KeptJob } from '../../storage/jobStore.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { findable, findJobs } from './findJobs.ts';
 import type { JobsPrefs } from './jobsPrefs.ts';
 
 /** A job that was removed, or replaced from a zip, as it was, so that it can be put back. */
-export interface RemovedJob {
-  readonly head: JobHead;
-  readonly job: unknown;
-  readonly isReplaced?: true;
+export interface RemovedJob extends KeptJob {
+  /** Revision of what was written in its place; none where it was removed. What is of a later one is work that putting back would lose. */
+  readonly replacement?: number;
 }
 
 /** The jobs of this browser, as the sheets show them. */

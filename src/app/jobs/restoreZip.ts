@@ -4,6 +4,7 @@ import { openSessions, type SessionShelf } from '../../storage/sessions.ts';
 import type { JobShelf } from '../../storage/jobs.ts';
 import { planRestore, type HereJob, type RestoreChoice, type RestoreRow } from '../../workshop/planRestore.ts';
 import { readWorkshop, type ReadWorkshop } from '../../workshop/readWorkshop.ts';
+import { signedIn } from '../../workshop/signedIn.ts';
 import { ZIP_LIMITS } from '../../workshop/zipLimits.ts';
 import { keepNow } from '../keeping/openKeptJob.ts';
 import { state } from '../state.ts';
@@ -56,10 +57,19 @@ async function jobsHere(shelf: JobShelf, { manifest }: ReadWorkshop): Promise<Re
     if (!wanted.has(id)) continue;
     restoring.value = `Comparing with “${name}”`;
     await awake();
-    const kept = await shelf.read(id);
-    here.set(id, { id, name, changedAt, revision: kept?.head.revision ?? revision, asWritten: digestOf(() => serialiseJob(parseJob(kept?.job).job)), earlier: state.jobs.peek().earlier[id] ?? [] });
+    here.set(id, { id, name, changedAt, revision, earlier: state.jobs.peek().earlier[id] ?? [], ...(await readHere(shelf, id)) });
   }
   return here;
+}
+
+/** What comparing needs of a job that is here; one that does not read is compared with nothing. */
+async function readHere(shelf: JobShelf, id: string): Promise<Pick<HereJob, 'asWritten' | 'signed'>> {
+  try {
+    const { job } = parseJob((await shelf.read(id))?.job);
+    return { asWritten: sha256Of(serialiseJob(job)), signed: signedIn(job) };
+  } catch {
+    return { asWritten: null, signed: { entries: [], surveys: [] } };
+  }
 }
 
 async function sessionsHere({ files }: ReadWorkshop): Promise<ReadonlyMap<string, string>> {

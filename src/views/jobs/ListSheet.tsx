@@ -62,7 +62,7 @@ function Removed(): JSX.Element | null {
   if (last === undefined) return null;
   return (
     <p class="put-back" role="status">
-      <span>{last.isReplaced === true ? 'Replaced' : 'Removed'}: {last.head.name}. It can be put back until you close this sheet.</span>
+      <span>{last.replacement === undefined ? 'Removed' : 'Replaced'}: {last.head.name}. It can be put back until you close this sheet.</span>
       <button type="button" onClick={() => void putBackJob()}>Put back</button>
     </p>
   );

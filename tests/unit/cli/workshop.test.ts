@@ -24,7 +24,7 @@ describe('crosscoat workshop', () => {
     expect(code).toBe(0);
     expect(out).toContain('workshop.zip: a workshop exported 2026-05-04 at 10:00 UTC, with 2 jobs and 1 practice session that can be read.');
     expect(out).toContain('as it was exported');
-    expect(out).toContain('3 files read, none changed or damaged, none not read. Nothing was written.');
+    expect(out).toContain('3 files read: 3 as it was exported, none changed or damaged, none not listed; none not read. Nothing was written.');
   });
 
   it('says which file was changed and which cannot be read, and fails where that is asked', async () => {
@@ -33,6 +33,21 @@ describe('crosscoat workshop', () => {
     expect(out).toMatch(/"Rudder one, été"\s+changed since it was exported/);
     expect(out).toMatch(/- jobs\/rudder-2.*: .*is not JSON: in row 1, column 2/);
     expect((await run(['workshop', changed])).code).toBe(0);
+  });
+
+  it('counts what no manifest lists, and takes it for doubtful', async () => {
+    const bare = join(folder, 'bare.zip');
+    const { files, text } = await readWorkshop(await zipBytes(), 'w.zip');
+    writeFileSync(bare, zipSync(Object.fromEntries(files.map(({ name }) => [name, strToU8(text(name))]))));
+    const { code, out } = await run(['workshop', bare, '--strict']);
+    expect(code).toBe(1);
+    expect(out).toContain('3 files read: none as it was exported, none changed or damaged, 3 not listed; none not read.');
+  });
+
+  it('says of a bomb only that it was not read', async () => {
+    const bomb = join(folder, 'bomb.zip');
+    writeFileSync(bomb, zipSync({ 'bomb.json': new Uint8Array(8e6).fill(32) }, { level: 9 }));
+    expect((await run(['workshop', bomb])).out).toContain('0 files read; 1 not read. Nothing was written.');
   });
 
   it('prints JSON', async () => {
@@ -45,7 +60,7 @@ describe('crosscoat workshop', () => {
   it('says what is no zip, and what is not there', async () => {
     const text = join(folder, 'text.zip');
     writeFileSync(text, 'hello');
-    expect((await run(['workshop', text])).err).toContain('text.zip is no zip');
+    expect((await run(['workshop', text])).err).toContain('text.zip is no zip; give the file that “Export all” wrote, or a job file (JSON) to crosscoat spray');
     expect((await run(['workshop', join(folder, 'none.zip')])).err).toContain('no such file');
   });
 

@@ -9,11 +9,11 @@ const digest = (letter: string): string => letter.repeat(64);
 /** A job file of the zip whose bytes and content have the digest of one letter. */
 function file(letter: string, listed: Partial<ListedJobSpec> | null = {}, over: Partial<WorkshopFile> = {}): WorkshopFile {
   const spec: ListedJobSpec = { id: 'job', name: 'Rudder', file: 'jobs/a.json', sha256: digest(letter), changedAt: '2026-05-02T00:00:00Z', archived: false, earlier: [], ...listed };
-  return { name: 'jobs/a.json', digest: 'fits', sha256: digest(letter), listed: listed === null ? null : spec, content: { kind: 'job', name: 'Rudder', part: 'Rudder', coats: 2, asWritten: digest(letter) }, ...over };
+  return { name: 'jobs/a.json', digest: 'fits', sha256: digest(letter), listed: listed === null ? null : spec, content: { kind: 'job', name: 'Rudder', part: 'Rudder', coats: 2, signed: { entries: [], surveys: [] }, asWritten: digest(letter) }, ...over };
 }
 
 function here(letter: string | null, over: Partial<HereJob> = {}): HereJob {
-  return { id: 'job', name: 'Rudder', changedAt: '2026-05-01T00:00:00Z', revision: 7, asWritten: letter === null ? null : digest(letter), earlier: [], ...over };
+  return { id: 'job', name: 'Rudder', changedAt: '2026-05-01T00:00:00Z', revision: 7, asWritten: letter === null ? null : digest(letter), signed: { entries: [], surveys: [] }, earlier: [], ...over };
 }
 
 function rowOf(each: WorkshopFile, there: HereJob | null): JobRow {
@@ -51,6 +51,16 @@ describe('planRestore', () => {
     expect(stateWords(row)).toContain('clocks');
     expect(rowOf(file('a'), here('b', { changedAt: '2026-05-03T00:00:00Z' }))).toMatchObject({ state: 'here-newer', isByClock: true, proposed: 'skip' });
     expect(rowOf(file('a'), here('b', { changedAt: '2026-05-02T00:00:00Z' }))).toMatchObject({ state: 'both-changed' });
+  });
+
+  it('counts what is signed here and not signed so in the zip, and says it', () => {
+    const there = file('a');
+    const inZip = { ...there, content: { ...there.content, signed: { entries: ['one', 'two: other'], surveys: [] } } } as WorkshopFile;
+    const row = rowOf(inZip, here('b', { signed: { entries: ['one', 'two', 'three'], surveys: ['film'] } }));
+    expect(row.notSignedSo).toEqual({ entries: 2, surveys: 1 });
+    expect(stateWords(row)).toContain('2 signed entries and 1 signed survey here are not signed so in the zip.');
+    expect(stateWords(rowOf(file('a'), here('b', { signed: { entries: ['one'], surveys: [] } })))).toContain(' 1 signed entry here is not signed so in the zip.');
+    expect(stateWords(rowOf(inZip, here('b')))).not.toContain('signed');
   });
 
   it('compares nothing with a job that no longer reads', () => {
