@@ -6,6 +6,9 @@ export interface Recorded {
   readonly signed?: SignedSpec | undefined;
 }
 
+/** The pointer under which the history keeps a signature that was taken back. */
+export const SIGNED_POINTER = '/signed';
+
 /** When something was done (RFC 3339, with its offset) and who did it. */
 export interface Done {
   readonly at: string;

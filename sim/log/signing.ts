@@ -2,13 +2,10 @@ import { CrosscoatError } from '../base/errors.ts';
 import type { ChangeSpec, SignedSpec } from '../job/schema.ts';
 import { canonicalForm, sha256Of, signedForm } from './digest.ts';
 import { withHistory } from './history.ts';
-import type { Done, Recorded } from './recorded.ts';
+import { SIGNED_POINTER, type Done, type Recorded } from './recorded.ts';
 
 /** A record that was signed, and whether it still is what was signed. */
 export type SignatureState = 'unsigned' | 'matches' | 'entry-changed' | 'recording-changed' | 'recording-missing';
-
-/** The pointer under which the history keeps a signature that was taken back. */
-export const SIGNED_POINTER = '/signed';
 
 /** Longest reason for reopening, letters: as long as the words of a signature may be. */
 export const LONGEST_REASON = 1000;

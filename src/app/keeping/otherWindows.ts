@@ -1,6 +1,8 @@
 import { batch } from '@preact/signals';
+import { takenBack, type Job, type Recorded } from '../../../sim/index.ts';
 import type { KeptJob } from '../../storage/jobStore.ts';
 import { changeJob, undo } from '../document.ts';
+import { endUndo } from '../log/endUndo.ts';
 import { pathOf, valueAt } from '../path.ts';
 import { problemOf } from '../problem.ts';
 import { readJob } from '../readJob.ts';
@@ -37,7 +39,7 @@ export function tellOpenElsewhere(): void {
   };
 }
 
-/** Takes over what another window wrote, as one step that can be undone however often it wrote. Half-typed text stays where its field does. */
+/** Takes over what another window wrote, as one step that can be undone however often it wrote, unless a signature came or went with it. Half-typed text stays where its field does. */
 export function takeOver({ head, job: kept }: KeptJob, isClean: () => boolean): void {
   const { now } = keeping;
   if (now === null || !isClean()) return;
@@ -47,20 +49,28 @@ export function takeOver({ head, job: kept }: KeptJob, isClean: () => boolean): 
     // Text that is a value already, while its field is still in hand, is in the job: only what is none is lost with its field.
     if (moved.some(([, { problem }]) => problem !== null)) return keepBoth();
     const drafts = Object.fromEntries(Object.entries(state.drafts.peek()).filter(([pointer]) => !moved.some(([other]) => other === pointer)));
+    const bringsSignature = signatures(state.job.peek()) !== signatures(job);
     now.keeper.hold({ id: head.id, job, drafts }, head.revision);
     batch(() => {
       state.drafts.value = drafts;
       changeJob(TAKEN, job, 'other-window');
+      if (bringsSignature) endUndo();
     });
     state.notice.value = {
       title: 'Another window changed this job, and this window has taken it over',
-      text: 'Undo brings back what you had here.',
+      text: bringsSignature ? 'Something was signed or reopened there. Undo would leave no trace of that, so nothing before it can be undone here.' : 'Undo brings back what you had here.',
       place: {},
-      act: { words: 'Undo', run: undoTaking },
+      ...(bringsSignature ? {} : { act: { words: 'Undo', run: undoTaking } }),
     };
   } catch (thrown) {
     state.notice.value = problemOf('Another window changed this job, and this window cannot read it; what you change here is kept as a job of its own', thrown);
   }
+}
+
+/** Which entries and surveys are signed, and each signature that was taken back: these have to be the same for Undo to lose none. */
+function signatures({ log = [], surveys = [] }: Job): string {
+  return JSON.stringify([log, surveys].map((records: readonly (Recorded & { readonly id: string })[]) =>
+    records.map(({ id, signed, history }) => [id, signed?.sha256 ?? '', ...history.filter((change) => takenBack(change) !== null).map(({ before }) => before)]).filter(([, ...found]) => found.join('') !== '').sort()));
 }
 
 function undoTaking(): void {

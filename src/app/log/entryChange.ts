@@ -5,9 +5,9 @@ import { withValueAt } from '../path.ts';
 import { problemOf } from '../problem.ts';
 import { state } from '../state.ts';
 import { logStage, openEntry, openIndex } from './log.ts';
+import { typingOn, type Typing } from './typing.ts';
 
-/** What is being typed: its key, the entry as it was before, and as the last keystroke left it. */
-let typing: { readonly key: string; readonly since: LogEntrySpec; readonly last: LogEntrySpec } | null = null;
+let typing: Typing<LogEntrySpec> | null = null;
 
 /**
  * Sets one value of the open entry, undoable, with what was there before in its history. A signed entry is left as it is, and the
@@ -19,10 +19,9 @@ let typing: { readonly key: string; readonly since: LogEntrySpec; readonly last:
 export function changeEntry(label: string, pointer: string, value: unknown, key: string | null = null): boolean {
   const entry = openEntry.peek();
   if (entry === null) return false;
-  const goesOn = key !== null && typing !== null && typing.key === key && typing.last === entry;
-  const since = goesOn && typing !== null ? typing.since : entry;
-  const changed = replaceEntry(label, (open) => withChange(open, pointer, value, doneNow(open), since), key);
-  typing = changed === null || key === null ? null : { key, since, last: changed };
+  const on = key === null ? null : typingOn(typing, key, entry);
+  const changed = replaceEntry(label, (open) => withChange(open, pointer, value, doneNow(open), on?.since), key);
+  typing = changed === null || on === null ? null : { ...on, last: changed };
   return changed !== null;
 }
 

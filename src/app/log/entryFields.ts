@@ -5,6 +5,7 @@ import { readNumber } from '../readNumber.ts';
 import { state } from '../state.ts';
 import { changeEntry, endEntryTyping } from './entryChange.ts';
 import { openEntry, openIndex } from './log.ts';
+import { wrongFields } from './unfinished.ts';
 
 /** A place within an entry: `['cup', 'seconds']`. */
 export type EntryPath = readonly [keyof LogEntrySpec, ...JobPath];
@@ -117,8 +118,7 @@ export function isHalfTyped(group: GroupKey): boolean {
 export function unfinishedFields(): number {
   const head = `/log/${openIndex.value}/`;
   const isComb = (pointer: string): boolean => pointer.startsWith(`${head}combs/next/`);
-  const wrong = Object.entries(state.drafts.value).filter(([pointer, { text, problem }]) => pointer.startsWith(head) && (problem !== null || (isComb(pointer) && text.trim() !== ''))).length;
-  return wrong + (Object.keys(GROUPS) as GroupKey[]).filter(isHalfTyped).length;
+  return wrongFields(head, (pointer, { text }) => isComb(pointer) && text.trim() !== '') + (Object.keys(GROUPS) as GroupKey[]).filter(isHalfTyped).length;
 }
 
 /** The reader has left a field: what is typed next is another change. Half a group stays as typed. */

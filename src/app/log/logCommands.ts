@@ -5,7 +5,9 @@ import { problemOf } from '../problem.ts';
 import { state } from '../state.ts';
 import { changeEntry, replaceEntry } from './entryChange.ts';
 import { unfinishedFields } from './entryFields.ts';
+import { refusedAsOnceSigned } from './keptSignature.ts';
 import { logStage, lookAtLog, openEntry, openIndex } from './log.ts';
+import { refusedAsUnfinished } from './unfinished.ts';
 
 /** Most entries, as the schema has them. */
 const MOST_ENTRIES = 2000;
@@ -33,14 +35,15 @@ export function chooseEntry(id: string): void {
   lookAtLog({ entry: state.log.peek().entry === id ? '' : id });
 }
 
-/** Takes the open entry out of the log; undo brings it back. A signed one has to be reopened first. */
+/** Takes the open entry out of the log; undo brings it back. One that was ever signed stays, with its signature. */
 export function removeEntry(): void {
   const [job, entry, gone] = [state.job.peek(), openEntry.peek(), openIndex.peek()];
   if (entry === null) return;
   if (entry.signed !== undefined) {
-    logStage.problem.value = { title: 'Nothing was removed', text: `${entry.signed.who} signed “${entry.name}”, so it is locked; reopen it first, with a reason.`, place: {} };
+    logStage.problem.value = { title: 'Nothing was removed', text: `${entry.signed.who} signed “${entry.name}”, so it is locked and stays in the log.`, place: {} };
     return;
   }
+  if (refusedAsOnceSigned(entry, logStage.problem)) return;
   dropLogDrafts();
   changeJob('Remove an entry', { ...job, log: (job.log ?? []).filter((_, k) => k !== gone) });
   lookAtLog({ entry: '' });
@@ -53,11 +56,7 @@ export function noteNow(which: 'started' | 'ended'): void {
 
 /** Signs the open entry, with the digest of its recording where it names one. What is half typed has to be finished or emptied first. @returns whether it was signed. */
 export function signEntry(by: Pick<NonNullable<LogEntrySpec['signed']>, 'who' | 'certificate' | 'words'>): boolean {
-  const unfinished = unfinishedFields();
-  if (unfinished > 0) {
-    logStage.problem.value = { title: 'Not signed', text: `${unfinished === 1 ? 'One field is' : `${unfinished} fields are`} half typed or wrong and would be left out; finish or empty what is marked first.`, place: {} };
-    return false;
-  }
+  if (refusedAsUnfinished(unfinishedFields(), logStage.problem)) return false;
   const text = recordingText(openEntry.peek());
   const done = replaceEntry('Sign an entry', (entry) => signed(entry, { at: nowMoment(), ...by, ...(text === null ? {} : { recordingSha256: sha256Of(text) }) }));
   return done !== null;

@@ -39,13 +39,18 @@ export function addPasted(): void {
   if (add(found.readings, 'Paste readings')) dropDraft(PASTE_POINTER);
 }
 
-/** Adds the readings of a file, as one step of undo. A bad file changes nothing, and nothing that was typed is lost. */
+/** Adds the readings of a file to the survey shown when it was chosen, as one step of undo. A bad file changes nothing, and nothing that was typed is lost. */
 export async function openReadingsFile(file: File): Promise<void> {
   const survey = shownSurvey.peek();
   if (survey === null || refusedAsSigned(survey)) return;
+  const jobId = state.jobId.peek();
   try {
     if (file.size > MOST_BYTES) throw new CrosscoatError('limit', `${file.name} has ${Math.round(file.size / 1e3)} kB, more than ${MOST_BYTES / 1e3} kB; give the readings only, ${MOST_READINGS} at most`, { file: file.name });
-    const found = read(await file.text(), file.name);
+    const text = await file.text();
+    if (shownSurvey.peek()?.id !== survey.id || state.jobId.peek() !== jobId) {
+      throw new CrosscoatError('not-found', `While ${file.name} was read, the survey “${survey.name}” gave way to another or went; show the survey that the readings belong to and open the file again`, { file: file.name });
+    }
+    const found = read(text, file.name);
     if (add(found.readings, `Readings of ${file.name}`)) surveyStage.problem.value = found.warnings.length === 0 ? null : { title: `${file.name}: ${found.said}`, text: found.warnings.join(' '), place: {} };
   } catch (thrown) {
     surveyStage.problem.value = problemOf(`${file.name} was not opened; nothing was changed`, thrown);

@@ -2,16 +2,16 @@ import { withChange, type Done, type SurveySpec } from '../../../sim/index.ts';
 import { changeJob } from '../document.ts';
 import { nowMoment } from '../nowMoment.ts';
 import { withValueAt } from '../path.ts';
+import { typingOn, type Typing } from '../log/typing.ts';
 import { problemOf } from '../problem.ts';
 import { state } from '../state.ts';
 import { shownSurvey, surveyIndex, surveyStage } from './survey.ts';
 
-/** What is being typed: its key, the survey as it was before, and as the last keystroke left it. */
-let typing: { readonly key: string; readonly since: SurveySpec; readonly last: SurveySpec } | null = null;
+let typing: Typing<SurveySpec> | null = null;
 
 /**
- * Sets one value of the survey shown, as an undoable step. Once the survey holds readings, its history keeps what was there before;
- * until then it is a draft. A signed survey is left as it is, and the stage tells why.
+ * Sets one value of the survey shown, as an undoable step. Once the survey holds readings or a history, that keeps what was there
+ * before; until then it is a draft. A signed survey is left as it is, and the stage tells why.
  * @param pointer JSON pointer within the survey: `/rule`, `/readings/3`; undefined takes the key or the reading out.
  * @param key keystrokes of one key that follow each other are one step; null for a step of its own.
  * @returns whether it was changed.
@@ -19,13 +19,17 @@ let typing: { readonly key: string; readonly since: SurveySpec; readonly last: S
 export function changeSurvey(label: string, pointer: string, value: unknown, key: string | null = null): boolean {
   return change(label, key, (survey, since) => {
     const changed = withChange(survey, pointer, value, doneNow(survey), since);
-    return survey.readings.length > 0 ? changed : { ...changed, history: survey.history };
+    const isDraft = survey.readings.length === 0 && survey.history.length === 0;
+    return isDraft ? { ...changed, history: [] } : changed;
   });
 }
 
-/** Adds readings after the last, as one step. Nothing was there before, so the history has nothing to keep. @returns whether they were added. */
+/** Adds readings after the last, as one step, which a history that holds a change tells by the first of them. @returns whether they were added. */
 export function addReadings(label: string, readings: SurveySpec['readings']): boolean {
-  return replaceSurvey(label, (survey) => ({ ...survey, readings: [...survey.readings, ...readings] }));
+  return replaceSurvey(label, (survey) => {
+    const { history } = withChange(survey, `/readings/${survey.readings.length}`, readings[0], doneNow(survey));
+    return { ...survey, readings: [...survey.readings, ...readings], history };
+  });
 }
 
 /** Puts another survey in the place of the one shown, where that is not signed. @returns whether that worked. */
@@ -59,11 +63,10 @@ export function doneNow(survey: SurveySpec): Done {
 function change(label: string, key: string | null, next: (survey: SurveySpec, since: SurveySpec) => SurveySpec): boolean {
   const survey = shownSurvey.peek();
   if (survey === null) return false;
-  const goesOn = key !== null && typing !== null && typing.key === key && typing.last === survey;
-  const since = goesOn && typing !== null ? typing.since : survey;
+  const on = key === null ? null : typingOn(typing, key, survey);
   try {
-    const changed = next(survey, since);
-    typing = key === null ? null : { key, since, last: changed };
+    const changed = next(survey, on?.since ?? survey);
+    typing = on === null ? null : { ...on, last: changed };
     changeJob(label, withValueAt(state.job.peek(), ['surveys', surveyIndex.peek()], changed), key);
     surveyStage.problem.value = null;
     return true;

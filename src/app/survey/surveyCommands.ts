@@ -1,10 +1,11 @@
 import type { CoatSpec, Job, SurveySpec } from '../../../sim/index.ts';
 import { changeJob } from '../document.ts';
 import { freshId } from '../freshId.ts';
+import { refusedAsOnceSigned } from '../log/keptSignature.ts';
 import { nowMoment } from '../nowMoment.ts';
 import { state } from '../state.ts';
 import { changeSurvey, refusedAsSigned, replaceSurvey } from './surveyChange.ts';
-import { lookAtSurvey, shownSurvey, surveyIndex } from './survey.ts';
+import { lookAtSurvey, shownSurvey, surveyIndex, surveyStage } from './survey.ts';
 import { ruleOfKind, type RuleKind } from './surveyRules.ts';
 
 /** Begins a survey of a coat on its panel, by the mean-and-80 % rule, and shows it. */
@@ -33,11 +34,11 @@ export function duplicateSurvey(): void {
   addSurvey(job, 'Copy a survey', copy);
 }
 
-/** Takes the survey shown out of the job; undo brings it back. A signed one has to be reopened first. */
+/** Takes the survey shown out of the job; undo brings it back. One that was ever signed stays, with its signature. */
 export function removeSurvey(): void {
   const job = state.job.peek();
   const [survey, gone] = [shownSurvey.peek(), surveyIndex.peek()];
-  if (survey === null || refusedAsSigned(survey)) return;
+  if (survey === null || refusedAsSigned(survey) || refusedAsOnceSigned(survey, surveyStage.problem)) return;
   dropSurveyDrafts();
   changeJob('Remove a survey', { ...job, surveys: (job.surveys ?? []).filter((_, k) => k !== gone) });
   lookAtSurvey({ survey: '' });

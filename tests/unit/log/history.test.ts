@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CrosscoatError } from '../../../sim/base/errors.ts';
 import { withChange } from '../../../sim/log/history.ts';
-import { signed } from '../../../sim/log/signing.ts';
+import { reopened, signed } from '../../../sim/log/signing.ts';
 import { ENTRY, NOON } from './logCases.ts';
 
 const at = (minute: string) => ({ at: `2026-05-04T12:${minute}+02:00`, who: NOON.who });
@@ -51,6 +51,35 @@ describe('withChange', () => {
     const noComb = withChange(ENTRY, '/combs/0', undefined, NOON);
     expect(noComb.combs).toEqual([]);
     expect(noComb.history[0]).toMatchObject({ what: '/combs/0', before: '{"high_um":100,"low_um":75}' });
+  });
+
+  it('each item taken out of a list is a change of its own, at the same place too', () => {
+    const two = { ...ENTRY, combs: [{ low_um: 50, high_um: 75 }, { low_um: 75, high_um: 100 }] };
+    const gone = withChange(withChange(two, '/combs/0', undefined, NOON), '/combs/0', undefined, NOON);
+    expect(gone.combs).toEqual([]);
+    expect(gone.history.map(({ before }) => before)).toEqual(['{"high_um":75,"low_um":50}', '{"high_um":100,"low_um":75}']);
+  });
+
+  it('once there is a history, an addition to a list is told with nothing before; those that follow at once are told by the first', () => {
+    const changed = withChange(ENTRY, '/name', 'Third', at('00'));
+    const [n, comb] = [ENTRY.combs.length, { low_um: 50, high_um: 75 }];
+    const added = withChange(withChange(changed, `/combs/${n}`, comb, at('01')), `/combs/${n + 1}`, comb, at('02'));
+    expect(added.combs).toHaveLength(n + 2);
+    expect(added.history.slice(1)).toEqual([{ ...at('01'), what: `/combs/${n}`, before: '' }]);
+    expect(withChange(added, `/combs/${n + 2}`, comb, at('04')).history).toHaveLength(3);
+    expect(withChange(added, `/combs/${n}`, undefined, at('02')).history.at(-1)).toMatchObject({ what: `/combs/${n}`, before: '{"high_um":75,"low_um":50}' });
+    expect(withChange(changed, '/notes', 'Dusty.', at('01')).history).toHaveLength(1);
+  });
+
+  it('once it was signed, a first fill is told too', () => {
+    const open = reopened(signed(ENTRY, NOON), NOON, 'misread');
+    expect(withChange(open, '/notes', 'Dusty.', NOON).history.at(-1)).toEqual({ ...NOON, what: '/notes', before: '' });
+    expect(withChange(open, '/notes', '', NOON).history).toHaveLength(1);
+  });
+
+  it('typing on from a known beginning keeps the time of its first letter', () => {
+    const first = withChange(ENTRY, '/name', 'T', at('00'), ENTRY);
+    expect(withChange(first, '/name', 'Th', at('01'), ENTRY).history).toEqual([{ ...at('00'), what: '/name', before: '"Second clear"' }]);
   });
 
   it('what is too long for the history is kept by its length and digest', () => {

@@ -32,8 +32,8 @@ export function HeadFields({ survey }: { readonly survey: SurveySpec }): JSX.Ele
             {survey.coats.length === 0 ? <p class="soft">None: the film is compared with no plan, and weight and comb need the two figures beside.</p> : null}
           </fieldset>
           <div class="form">
-            <SurveyNumberField at={['dryDensity_kg_m3']} label="Density of the dry film" isOptional hint="For coupons. Empty: that of the coats' mix." />
-            <SurveyNumberField at={['solids_percent']} label="Solids by volume, as sprayed" isOptional hint="For the comb. Empty: those of the coats' mix." />
+            <SurveyNumberField at={['dryDensity_kg_m3']} label="Density of the dry film" isOptional hint="For coupons. Empty: that of the coats' mix, which signing writes in." />
+            <SurveyNumberField at={['solids_percent']} label="Solids by volume, as sprayed" isOptional hint="For the comb. Empty: those of the coats' mix, which signing writes in." />
             <SurveyTextField at={['certificate']} label="Number of the person's certificate" longest={100} isOptional />
             <SurveyTextField at={['notes']} label="Remark" longest={5000} isOptional />
           </div>

@@ -71,6 +71,19 @@ describe('texts and single figures', () => {
     expect(entry().notes).toBeUndefined();
   });
 
+  it('typing ends after two minutes, so that what stood there by then is in the history', () => {
+    typeEntryText(['notes'], 'Remark', 'Dusty', true);
+    vi.setSystemTime(new Date('2026-05-04T10:01:59Z'));
+    typeEntryText(['notes'], 'Remark', 'Dusty room', true);
+    expect(entry().history).toEqual([]);
+    vi.setSystemTime(new Date('2026-05-04T10:02:01Z'));
+    typeEntryText(['notes'], 'Remark', 'Clean room', true);
+    expect(entry().history).toMatchObject([{ what: '/notes', before: '"Dusty room"' }]);
+    vi.setSystemTime(new Date('2026-05-04T10:05:00Z'));
+    typeEntryText(['notes'], 'Remark', 'Clean', true);
+    expect(entry().history.map(({ before }) => before)).toEqual(['"Dusty room"', '"Clean room"']);
+  });
+
   it('an optional number comes and goes; a tin is there while anything of it is', () => {
     typeEntryNumber(['used_mL'], 'Used', '320', true);
     expect(entry().used_mL).toBe(320);
@@ -131,6 +144,12 @@ describe('times, sign-off, removal', () => {
     expect(state.job.value.log).toHaveLength(1);
     expect(reopenEntry('Runa', 'misread')).toBe(true);
     expect(entry().history.at(-1)?.before).toContain(sha256);
+    removeEntry();
+    expect(logStage.problem.value?.text).toMatch(/Oskar signed .* reopened since.*sign it again instead/);
+    expect(state.job.value.log).toHaveLength(1);
+  });
+
+  it('an entry that was never signed goes, and comes back by undo', () => {
     removeEntry();
     expect(state.job.value.log).toHaveLength(0);
     undo();

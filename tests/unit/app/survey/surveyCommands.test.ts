@@ -1,9 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { demoJob, parseJob, serialiseJob, type SurveySpec } from '../../../../sim/index.ts';
+import { demoJob, judgeSurvey, parseJob, serialiseJob, signatureState, type SurveySpec } from '../../../../sim/index.ts';
 import { coat, undo } from '../../../../src/app/document.ts';
 import { state } from '../../../../src/app/state.ts';
 import { nominalOfCoat } from '../../../../src/app/survey/newNominal.ts';
-import { shownSurvey, surveyStage } from '../../../../src/app/survey/survey.ts';
+import { openReadingsFile } from '../../../../src/app/survey/readingFiles.ts';
+import { lookAtSurvey, shownSurvey, surveyStage } from '../../../../src/app/survey/survey.ts';
 import { addReadings, changeSurvey } from '../../../../src/app/survey/surveyChange.ts';
 import { choosePanel, chooseRule, duplicateSurvey, newSurvey, removeReading, removeSurvey, setInRule, turnCoat } from '../../../../src/app/survey/surveyCommands.ts';
 import { leaveSurveyField, typeSurveyNumber } from '../../../../src/app/survey/surveyField.ts';
@@ -13,6 +14,12 @@ function shown(): SurveySpec {
   const survey = shownSurvey.peek();
   if (survey === null) throw new Error('no survey is shown');
   return survey;
+}
+
+/** The survey as it would be had signing stated neither figure. */
+function changeUnsigned(): void {
+  const open: SurveySpec = { ...shown(), dryDensity_kg_m3: undefined, solids_percent: undefined };
+  state.job.value = { ...state.job.peek(), surveys: [open] };
 }
 
 beforeEach(() => {
@@ -84,6 +91,73 @@ describe('surveys', () => {
     expect(reopen('Inga Vestermark', 'one reading was of another panel')).toBe(true);
     expect(shown().history.at(-1)?.what).toBe('/signed');
     expect(changeSurvey('Name', '/name', 'x')).toBe(true);
+  });
+
+  it('stay once they were signed: removing one would take the signature with it', () => {
+    signOff({ who: 'Inga Vestermark' });
+    reopen('Runa', 'misread');
+    const before = state.job.peek();
+    removeSurvey();
+    expect(state.job.peek()).toBe(before);
+    expect(surveyStage.problem.peek()).toMatchObject({ title: 'Nothing was removed', text: expect.stringMatching(/Inga Vestermark signed .* reopened since/) as string });
+  });
+
+  it('are no drafts any more once there is a history, readings or none, and tell what is added', () => {
+    addReadings('Add', [{ kind: 'metal', dry_um: 52 }]);
+    removeReading(0);
+    setInRule('Boundary', 'boundary', 'lenient');
+    addReadings('Add', [{ kind: 'metal', dry_um: 53 }, { kind: 'metal', dry_um: 54 }]);
+    addReadings('Add', [{ kind: 'metal', dry_um: 55 }]);
+    expect(shown().readings.map((reading) => reading.kind === 'metal' && reading.dry_um)).toEqual([53, 54, 55]);
+    expect(shown().history.map(({ what, before }) => [what, before === ''])).toEqual([['/readings/0', false], ['/rule/boundary', false], ['/readings/0', true]]);
+    expect(parseJob(serialiseJob(state.job.peek())).job).toEqual(state.job.peek());
+  });
+
+  it('cannot be signed while a field is typed wrong', () => {
+    typeSurveyNumber(['rule', 'nominal_um'], 'Nominal film', '50 parsecs', false);
+    expect(signOff({ who: 'Inga Vestermark' })).toBe(false);
+    expect(shown().signed).toBeUndefined();
+    expect(surveyStage.problem.peek()).toMatchObject({ title: 'Not signed', text: expect.stringMatching(/^One field is half typed or wrong/) as string });
+    typeSurveyNumber(['rule', 'nominal_um'], 'Nominal film', '60', false);
+    expect(signOff({ who: 'Inga Vestermark' })).toBe(true);
+  });
+
+  it('state the density and solids that they go by once signed, so that another mix changes no signed film', () => {
+    addReadings('Add', [{ kind: 'coupon', before_g: 10, after_g: 11, area_cm2: 100 }, { kind: 'comb', low_um: 100, high_um: 125 }]);
+    const film = () => judgeSurvey(state.job.peek(), shown()).judged.readings.map(({ low_m, high_m }) => [low_m, high_m]);
+    const before = film();
+    expect(signOff({ who: 'Inga Vestermark' })).toBe(true);
+    for (const [k, ends] of film().entries()) for (const [e, end_m] of ends.entries()) expect(end_m).toBeCloseTo(before[k]?.[e] as number, 15);
+    const { dryDensity_kg_m3, solids_percent } = shown();
+    expect(dryDensity_kg_m3).toBeGreaterThan(500);
+    expect(solids_percent).toBeGreaterThan(1);
+    expect(signatureState(shown(), null)).toBe('matches');
+    const [signedFilm, job] = [film(), state.job.peek()];
+    state.job.value = { ...job, coats: job.coats.map((each) => ({ ...each, mix: 'aluminium' })) };
+    expect(parseJob(serialiseJob(state.job.peek())).job).toEqual(state.job.peek());
+    expect(film()).toEqual(signedFilm);
+    // Without the two figures it would have changed.
+    changeUnsigned();
+    expect(film()).not.toEqual(signedFilm);
+  });
+
+  it('of coupons with no density to go by cannot be signed', () => {
+    for (const id of shown().coats) turnCoat(id, false);
+    addReadings('Add', [{ kind: 'coupon', before_g: 10, after_g: 11, area_cm2: 100 }]);
+    expect(signOff({ who: 'Inga Vestermark' })).toBe(false);
+    expect(surveyStage.problem.peek()?.text).toMatch(/give the density of the dry film/);
+  });
+
+  it('take a file of readings only where it was meant for, which is still shown when it is read', async () => {
+    const meant = shown().id;
+    const opening = openReadingsFile(new File(['dry_um\n52\n'], 'gauge.csv'));
+    newSurvey(coat.peek(), 60);
+    await opening;
+    expect(state.job.peek().surveys?.map(({ readings }) => readings.length)).toEqual([0, 0]);
+    expect(surveyStage.problem.peek()).toMatchObject({ title: expect.stringMatching(/gauge\.csv was not opened/) as string, text: expect.stringMatching(/gave way to another/) as string });
+    lookAtSurvey({ survey: meant });
+    await openReadingsFile(new File(['dry_um\n52\n'], 'gauge.csv'));
+    expect(shown().readings).toMatchObject([{ kind: 'metal', dry_um: 52 }]);
   });
 
   it('change their rule, which asks for the same film', () => {
