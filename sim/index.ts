@@ -406,7 +406,7 @@ export { filmReadings, type TakenForReadings } from './survey/filmReadings.ts';
 export type { CheckCode, GroupMean, Grouping, JudgedSurvey, RuleCheck, SurveyAnswer, SurveyFigures } from './survey/judgedSurvey.ts';
 export { judgeReadings } from './survey/judgeReadings.ts';
 export { moreReadings, type MoreReadings } from './survey/moreReadings.ts';
-export { singleValueRange, spotLimits, type SpotLimits } from './survey/rules/spotLimits.ts';
+export { singleValueRange, spotLimits, type SpotLimits } from './materials/filmRules.ts';
 export { samplingNumbers, type SamplingNumbers, type SamplingUnit } from './survey/samplingNumbers.ts';
 export type { ReportedSurvey, SurveyTaken, TakenFigure } from './report/survey/reportedSurvey.ts';
 export { RULE_NAMES, ruleWords as surveyRuleWords, type RuleWords } from './report/survey/ruleWords.ts';
@@ -414,7 +414,8 @@ export { checkWords, SURVEY_ANSWER_WORDS, surveyReason } from './report/survey/s
 export { samplingJson, surveyJson } from './report/survey/surveyJson.ts';
 export { samplingWords, surveyText } from './report/survey/surveyText.ts';
 export { groupMeanWords, MORE_NOTE, moreSentences, READING_KIND_WORDS, SURVEY_NOTE, takenSentences } from './report/survey/surveyWords.ts';
-export { judgeAlone, judgeSurvey, type SurveyAsked } from './run/survey/judgeSurvey.ts';
+export { judgeAlone, judgeSurvey } from './run/survey/judgeSurvey.ts';
+export type { SurveyAsked } from './run/survey/surveyTaken.ts';
 export { parseSurveyReadings, type FilmUnit, type ReadingsOptions, type SurveyReadingsRead } from './run/survey/readings/parseSurveyReadings.ts';
 export { foundWords, limitWords } from './report/survey/filmWords.ts';
 export { readingsCsv } from './report/survey/readingsCsv.ts';

@@ -1,5 +1,5 @@
 import type { RuleSpec } from '../job/schema.ts';
-import { spotLimits } from './rules/spotLimits.ts';
+import { spotLimits } from '../materials/filmRules.ts';
 
 /** The dry film that a rule lets no place fall below, m: of a reading, or of a spot; null where it has none. */
 export function leastFilm_m(rule: RuleSpec): number | null {

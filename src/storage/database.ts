@@ -1,50 +1,6 @@
-import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
-import type { HandSample, Job, Score, SessionSpec, TaskSpec } from '../../sim/index.ts';
-import type { JobHead } from './jobStore.ts';
+import { openDB, type IDBPDatabase } from 'idb';
 import { moveOldJob } from './moveOldJob.ts';
-
-/** A practice session with what it was worth when it was sprayed. */
-export interface KeptSession {
-  readonly session: SessionSpec;
-  readonly score: Score;
-  readonly hand: HandSample;
-  /** When it was put here, ISO 8601. */
-  readonly keptAt: string;
-}
-
-/** A kept session as a list shows it: without its job and its strokes, which may be long. */
-export interface ListedSession extends Omit<KeptSession, 'session'> {
-  readonly session: Omit<SessionSpec, 'job' | 'strokes'>;
-  /** Speed that the task asked for, which makes a length of a time. */
-  readonly plannedSpeed_m_s: number;
-}
-
-/** The session under way, so that a closed page loses no more than its last seconds. */
-export interface SessionDraft {
-  readonly task: TaskSpec;
-  readonly job: Job;
-  readonly trainee: string;
-  /** Recorded-stroke CSV so far. */
-  readonly strokes: string;
-}
-
-/** Every store of the browser's database. */
-export interface Stores extends DBSchema {
-  /** Values by key; the state table says which keys there are. */
-  kept: { key: string; value: unknown };
-  sessions: { key: string; value: ListedSession };
-  /** The long parts of a session, by its id. */
-  sessionTexts: { key: string; value: Pick<SessionSpec, 'job' | 'strokes'> };
-  /** At most one, under `DRAFT_KEY`. */
-  drafts: { key: string; value: SessionDraft };
-  /** What lists show of the jobs. */
-  jobs: { key: string; value: JobHead };
-  /** Parts of the jobs by job and name of the part: the long ones are written once. jobStore.ts says which there are. */
-  jobParts: { key: [job: string, name: string]; value: unknown };
-}
-
-/** The transaction in which a database is brought to a newer version. */
-export type Upgrading = IDBPTransaction<Stores, StoreNames<Stores>[], 'versionchange'>;
+import { abandon, type Stores } from './stores.ts';
 
 const DATABASE = 'crosscoat';
 /** 1: `kept`. 2: sessions and drafts. 3: jobs, many; the one that was among `kept` is the first of them. */
@@ -125,14 +81,4 @@ async function writeAll(
     ...removed.map((key) => transaction.store.delete(key)),
     transaction.done,
   ]);
-}
-
-/** Ends a transaction with nothing of it kept: a value that cannot be stored is refused before the transaction knows of it. */
-export function abandon(transaction: { readonly done: Promise<void>; abort(): void }): void {
-  transaction.done.catch(() => undefined);
-  try {
-    transaction.abort();
-  } catch {
-    // It has come to its end by itself.
-  }
 }

@@ -1,6 +1,7 @@
 import type { Job } from '../../sim/index.ts';
 import type { JobNews, JobNewsLine } from './jobNews.ts';
-import { JobConflict, type JobHead, type JobStore, type KeptJob } from './jobStore.ts';
+import { JobConflict, type JobStore, type KeptJob } from './jobStore.ts';
+import type { JobHead } from './stores.ts';
 import { startSaver } from './saver.ts';
 
 /** The job that a window works on. All of it is replaced, never changed in place, so that what is the same need not be kept again. */

@@ -1,27 +1,7 @@
 import type { IDBPDatabase } from 'idb';
 import type { Job } from '../../sim/index.ts';
-import { abandon, type Stores } from './database.ts';
 import { packJob, unpackJob, type JobParts, type MainPart } from './jobParts.ts';
-
-/** What a list shows of a kept job, without reading it. */
-export interface JobHead {
-  readonly id: string;
-  readonly name: string;
-  /** Name of the part. */
-  readonly part: string;
-  /** What the device's clock said, RFC 3339 with Z. A clock can be set back: it never decides what is newer. */
-  readonly madeAt: string;
-  readonly changedAt: string;
-  readonly archived: boolean;
-  /**
-   * Number of the write that made it what it is. One count for all jobs of this browser, so that the higher revision is the newer
-   * one also across jobs.
-   */
-  readonly revision: number;
-  /** Length of the whole job as JSON text, about. */
-  readonly letters: number;
-  readonly coats: number;
-}
+import { abandon, type JobHead, type Stores } from './stores.ts';
 
 /** A job is not as the writer left it: `there` is what is kept now, null where it was removed. Nothing was written. */
 export class JobConflict extends Error {

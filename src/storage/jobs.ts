@@ -1,12 +1,14 @@
 import type { IDBPDatabase } from 'idb';
 import type { Job } from '../../sim/index.ts';
-import { abandon, openDatabase, type Stores } from './database.ts';
+import { openDatabase } from './database.ts';
 import { freshJobId } from './freshJobId.ts';
 import type { MainPart } from './jobParts.ts';
-import { COUNT_KEY, DRAFTS, JobConflict, jobStore, MAIN, partsOf, type JobHead, type KeptJob, type PutExtra } from './jobStore.ts';
+import { COUNT_KEY, DRAFTS, JobConflict, jobStore, MAIN, partsOf, type KeptJob, type PutExtra } from './jobStore.ts';
+import { abandon, type JobHead, type Stores } from './stores.ts';
 import { jobNews } from './jobNews.ts';
 
-export { JobConflict, type JobHead } from './jobStore.ts';
+export { JobConflict } from './jobStore.ts';
+export type { JobHead } from './stores.ts';
 
 /** What a new job may bring along, e.g. from a workshop's file. An id that is taken is refused with JobConflict. */
 export interface NewJob extends PutExtra {

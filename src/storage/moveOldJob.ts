@@ -1,6 +1,6 @@
-import type { Upgrading } from './database.ts';
 import type { Cut, MainPart } from './jobParts.ts';
-import { COUNT_KEY, MAIN, type JobHead } from './jobStore.ts';
+import { COUNT_KEY, MAIN } from './jobStore.ts';
+import type { JobHead, Upgrading } from './stores.ts';
 
 /** Id of the one job that versions 1 and 2 of the database kept. */
 const FIRST_ID = 'first';

@@ -1,8 +1,9 @@
 import type { IDBPDatabase } from 'idb';
 import type { SessionSpec } from '../../sim/index.ts';
-import { abandon, openDatabase, type KeptSession, type ListedSession, type SessionDraft, type Stores } from './database.ts';
+import { openDatabase } from './database.ts';
+import { abandon, type KeptSession, type ListedSession, type SessionDraft, type Stores } from './stores.ts';
 
-export type { KeptSession, ListedSession, SessionDraft } from './database.ts';
+export type { KeptSession, ListedSession, SessionDraft } from './stores.ts';
 
 const DRAFT_KEY = 'under-way';
 

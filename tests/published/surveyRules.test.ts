@@ -3,7 +3,7 @@ import { METRES_PER_FOOT, METRES_PER_MIL } from '../../sim/base/units.ts';
 import { filmReadings } from '../../sim/survey/filmReadings.ts';
 import { judgeReadings } from '../../sim/survey/judgeReadings.ts';
 import type { JudgedSurvey } from '../../sim/survey/judgedSurvey.ts';
-import { singleValueRange, spotLimits } from '../../sim/survey/rules/spotLimits.ts';
+import { singleValueRange, spotLimits } from '../../sim/materials/filmRules.ts';
 import { samplingNumbers } from '../../sim/survey/samplingNumbers.ts';
 import { lastDigit, testPublished, type PublishedRow } from '../helpers/publishedRow.ts';
 import { combs, gauge, meanEighty, NINETY_TEN, spotsAreas, spotsInMil } from '../helpers/surveys.ts';

@@ -1,7 +1,6 @@
 import { counted } from '../../base/counted.ts';
 import type { RuleSpec } from '../../job/schema.ts';
-import { USUAL_MAXIMUM } from '../../survey/rules/meanEighty.ts';
-import { spotLimits } from '../../survey/rules/spotLimits.ts';
+import { spotLimits, USUAL_MAXIMUM } from '../../materials/filmRules.ts';
 import { roundedText, type UnitSystem } from '../units.ts';
 import { limitWords } from './filmWords.ts';
 

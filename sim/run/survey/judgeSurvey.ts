@@ -1,5 +1,5 @@
 import { CrosscoatError, type Warning } from '../../base/errors.ts';
-import type { Job, ReadingSpec, RuleSpec, SurveySpec } from '../../job/schema.ts';
+import type { Job, SurveySpec } from '../../job/schema.ts';
 import { makePanel } from '../../panel/makePanel.ts';
 import type { ReportedSurvey } from '../../report/survey/reportedSurvey.ts';
 import { filmReadings } from '../../survey/filmReadings.ts';
@@ -7,18 +7,7 @@ import { judgeReadings } from '../../survey/judgeReadings.ts';
 import { moreReadings } from '../../survey/moreReadings.ts';
 import { samplingNumbers } from '../../survey/samplingNumbers.ts';
 import { surveyDoubts, type SurveyedPanel } from './surveyDoubts.ts';
-import { surveyTaken } from './surveyTaken.ts';
-
-/** Readings and the rule that judges them, without a job. */
-export interface SurveyAsked {
-  readonly name: string;
-  readonly rule: RuleSpec;
-  readonly readings: readonly ReadingSpec[];
-  /** Of the dry film, for coupons. */
-  readonly dryDensity_kg_m3?: number | undefined;
-  /** Of the mix as sprayed, by volume, for combs. */
-  readonly solids_percent?: number | undefined;
-}
+import { surveyTaken, type SurveyAsked } from './surveyTaken.ts';
 
 /**
  * Judges a survey of a job by its own rule. Density and solids that it does not state are those of the mix of its coats.

@@ -1,9 +1,19 @@
 import type { Warning } from '../../base/errors.ts';
-import type { Job } from '../../job/schema.ts';
+import type { Job, ReadingSpec, RuleSpec } from '../../job/schema.ts';
 import type { Mix } from '../../mix/mix.ts';
 import type { SurveyTaken, TakenFigure } from '../../report/survey/reportedSurvey.ts';
 import { mixOfCoat } from '../settle.ts';
-import type { SurveyAsked } from './judgeSurvey.ts';
+
+/** Readings and the rule that judges them, without a job. */
+export interface SurveyAsked {
+  readonly name: string;
+  readonly rule: RuleSpec;
+  readonly readings: readonly ReadingSpec[];
+  /** Of the dry film, for coupons. */
+  readonly dryDensity_kg_m3?: number | undefined;
+  /** Of the mix as sprayed, by volume, for combs. */
+  readonly solids_percent?: number | undefined;
+}
 
 /**
  * Density of the dry film and solids as sprayed: as stated, else of the mixes of the coats. Assumed where these differ: the mean of

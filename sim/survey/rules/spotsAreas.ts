@@ -1,15 +1,16 @@
+import type { RuleSpec } from '../../job/schema.ts';
+import { spotLimits } from '../../materials/filmRules.ts';
 import type { FilmReading } from '../filmReading.ts';
 import type { CheckCode, GroupMean, RuleCheck } from '../judgedSurvey.ts';
 import { answerAtLeast, answerAtMost, worstAnswer } from '../limits.ts';
 import { groupReadings, type Group } from '../readingGroups.ts';
 import type { RuleAnswer } from './ruleAnswer.ts';
-import { spotLimits, type SpotsAreasRule } from './spotLimits.ts';
 
 /**
  * Rule borrowed from SSPC-PA 2 (2012 on; read in part, its table of levels from memory): the mean of at least three readings makes a
  * spot, the mean of five spots an area; each is held to limits that the restriction level draws from the specified ones.
  */
-export function judgeSpotsAreas(rule: SpotsAreasRule, readings: readonly FilmReading[]): RuleAnswer {
+export function judgeSpotsAreas(rule: Extract<RuleSpec, { readonly kind: 'spots-areas' }>, readings: readonly FilmReading[]): RuleAnswer {
   const { spotMin_m, spotMax_m, areaMin_m, areaMax_m } = spotLimits(rule);
   const { spots, areas, grouping } = groupReadings(readings);
   return {

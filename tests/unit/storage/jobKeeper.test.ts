@@ -5,7 +5,8 @@ import type { Job } from '../../../sim/job/schema.ts';
 import { openDatabase } from '../../../src/storage/database.ts';
 import { startJobKeeper, type InHand, type JobKeeper, type KeeperWindow } from '../../../src/storage/jobKeeper.ts';
 import type { JobNews, JobNewsLine } from '../../../src/storage/jobNews.ts';
-import { JobConflict, jobStore, type JobHead, type JobStore } from '../../../src/storage/jobStore.ts';
+import { JobConflict, jobStore, type JobStore } from '../../../src/storage/jobStore.ts';
+import type { JobHead } from '../../../src/storage/stores.ts';
 
 const named = (name: string): Job => ({ ...demoJob(), name });
 

@@ -1,7 +1,15 @@
-import type { RuleSpec } from '../../job/schema.ts';
-import { metresOf } from './ruleAnswer.ts';
+/** Figures of the published rules that films are held to; the rules themselves are in `sim/survey/rules`. */
 
-export type SpotsAreasRule = Extract<RuleSpec, { readonly kind: 'spots-areas' }>;
+/** A maximum where the specification gives none, as a multiple of the nominal film (ISO 12944, advice, from memory). */
+export const USUAL_MAXIMUM = 3;
+
+/** What is specified of a film, as it is stated. */
+export interface SpecifiedFilm {
+  readonly min_um: number;
+  readonly max_um?: number | undefined;
+  /** Restriction level, 1 to 5. */
+  readonly level: number;
+}
 
 /** What the mean of a spot, and of an area, is held to; null for no limit. */
 export interface SpotLimits {
@@ -31,13 +39,13 @@ const LEVELS: Readonly<Record<number, Level>> = {
 const SINGLE_VALUE_SHARE_PERCENT = 20;
 
 /** The limits that a restriction level draws from the specified ones. @param rule level 1 to 5; without `max_um` nothing has a most. */
-export function spotLimits({ min_um, max_um, level }: SpotsAreasRule): SpotLimits {
+export function spotLimits({ min_um, max_um, level }: SpecifiedFilm): SpotLimits {
   const { low_percent, high_percent, areaHasMax } = LEVELS[level] as Level;
   return {
-    spotMin_m: metresOf((min_um * low_percent) / 100),
-    spotMax_m: max_um === undefined || high_percent === null ? null : metresOf((max_um * high_percent) / 100),
-    areaMin_m: metresOf(min_um),
-    areaMax_m: max_um === undefined || !areaHasMax ? null : metresOf(max_um),
+    spotMin_m: metres((min_um * low_percent) / 100),
+    spotMax_m: max_um === undefined || high_percent === null ? null : metres((max_um * high_percent) / 100),
+    areaMin_m: metres(min_um),
+    areaMax_m: max_um === undefined || !areaHasMax ? null : metres(max_um),
   };
 }
 
@@ -46,4 +54,8 @@ export function singleValueRange(nominal_um: number): { readonly min_um: number;
   // Limits that people read: without the last digits of binary rounding.
   const at = (percent: number): number => Number(((nominal_um * percent) / 100).toPrecision(12));
   return { min_um: at(100 - SINGLE_VALUE_SHARE_PERCENT), max_um: at(100 + SINGLE_VALUE_SHARE_PERCENT) };
+}
+
+function metres(film_um: number): number {
+  return film_um * 1e-6;
 }
