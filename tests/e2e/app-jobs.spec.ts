@@ -19,7 +19,10 @@ function row(stage: Locator, name: RegExp): Locator {
 }
 
 async function exported(page: Page, stage: Locator): Promise<Buffer> {
-  const [download] = await Promise.all([page.waitForEvent('download'), stage.getByRole('button', { name: 'Export all as one zip' }).press('Enter')]);
+  const button = stage.getByRole('button', { name: 'Export all as one zip' });
+  // It rests while the list is read.
+  await expect(button).toBeEnabled();
+  const [download] = await Promise.all([page.waitForEvent('download'), button.press('Enter')]);
   expect(download.suggestedFilename()).toMatch(/^crosscoat-workshop-\d{4}-\d\d-\d\d\.zip$/);
   await expect(stage.getByText(/^Exported \d+ jobs? and/)).toBeVisible();
   return readFileSync(await download.path());
