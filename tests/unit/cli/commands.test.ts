@@ -43,9 +43,10 @@ describe('crosscoat demo', () => {
     expect(none).toEqual([]);
     const { code, out } = await run(['demo']);
     expect(code).toBe(0);
-    const { recordings, ...job } = parseJob(out).job;
+    const { recordings, log, surveys, ...job } = parseJob(out).job;
     expect(job).toEqual({ ...demo, coats: demo.coats.map((coat) => (coat.id === 'by-hand' ? { ...coat, recording: 'session' } : coat)) });
     expect(recordings).toMatchObject([{ id: 'session', text: expect.stringMatching(/^t_s,x_mm/) as unknown }]);
+    expect([log?.length, surveys?.length]).toEqual([5, 2]);
     writeFileSync(demoPath, out);
   });
 
