@@ -24,7 +24,7 @@ test('the demo’s survey stands beside its plan; an offer is taken and undone; 
   await stage.getByRole('button', { name: 'Undo' }).click();
   await expect(said).toHaveText(before ?? '', { timeout: 90_000 });
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await isNarrow(page, '.survey')).toBe(true);
+  await expect.poll(() => isNarrow(page, '.survey')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
@@ -40,5 +40,5 @@ test('where to read: the rule’s number and the model’s places, listed, drawn
   expect((await saving).suggestedFilename()).toMatch(/-places\.csv$/);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await isNarrow(page, '.survey')).toBe(true);
+  await expect.poll(() => isNarrow(page, '.survey')).toBe(true);
 });

@@ -64,7 +64,7 @@ test('readings are entered by the keyboard alone, changed, removed, and brought 
   await expect(stage.getByRole('heading', { name: '5 readings' })).toBeVisible();
 
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await isNarrow(page, '.survey')).toBe(true);
+  await expect.poll(() => isNarrow(page, '.survey')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
 });
 
@@ -123,7 +123,7 @@ test('the verdict goes by the boundary, stays open for combs, and says who decid
   await stage.getByRole('button', { name: 'Undo' }).click();
   await expect(answer).toHaveText(/^Passes/);
   await page.setViewportSize({ width: 360, height: 740 });
-  expect(await isNarrow(page, '.survey')).toBe(true);
+  await expect.poll(() => isNarrow(page, '.survey')).toBe(true);
   expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   await page.setViewportSize({ width: 1280, height: 900 });
 
