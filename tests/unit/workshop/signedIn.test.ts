@@ -18,9 +18,9 @@ it('knows the same signed entry again, and neither an unsigned, a changed nor a 
 });
 
 it('looks at the recording that was signed for', () => {
-  const one = signed({ ...entry('a'), recording: 'r' } as LogEntrySpec, { ...by, recordingSha256: 'a'.repeat(64) });
+  const one = signed({ ...entry('a'), recording: 'r' }, { ...by, recordingSha256: 'a'.repeat(64) });
   const job = withLog(one);
-  const withText = (text: string): Job => ({ ...job, recordings: [{ id: 'r', name: 'R', text }] as unknown as Job['recordings'] });
+  const withText = (text: string): Job => ({ ...job, recordings: [{ id: 'r', name: 'R', text }] });
   expect(notSignedSo(signedIn(withText('strokes')), signedIn({ ...job, recordings: [] })).entries).toBe(1);
   expect(notSignedSo(signedIn(withText('strokes')), signedIn(withText('strokes'))).entries).toBe(0);
 });
