@@ -20,7 +20,7 @@ const FACTS = { dryDensity_kg_m3: 1300, solidsFraction: 0.1 };
 
 /** Film of a coupon of 1 m² that gained so many grams at a density. */
 const couponFilm_um = (gain_g: number, dryDensity_kg_m3: number): number => filmReadings([{ kind: 'coupon', before_g: 100, after_g: 100 + gain_g, area_cm2: 1e4 }], { ...FACTS, dryDensity_kg_m3 })[0]!.low_m * 1e6;
-const levelThree = spotLimits({ kind: 'spots-areas', min_um: 8 * 25.4, max_um: 12 * 25.4, level: 3 });
+const levelThree = spotLimits({ min_um: 8 * 25.4, max_um: 12 * 25.4, level: 3 });
 
 const rows: PublishedRow[] = [
   ...([[250, 3, 15, 45], [300, 3, 15, 45], [1000, 3, 15, 45], [2800, 5, 25, 75], [12_500, 15, 75, 225]] as const).flatMap(([ft2, areas, spots, readings]): PublishedRow[] => {
