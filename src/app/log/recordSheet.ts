@@ -1,12 +1,12 @@
 import { batch, effect, signal } from '@preact/signals';
 import type { Job, UnitSystem } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
-import { startClient, type WorkerClient } from '../../worker/client.ts';
 import type { RecordReply } from '../../worker/recordMessages.ts';
 import { fileStem } from '../files.ts';
 import { latestOnly } from '../latest.ts';
 import { nowMoment } from '../nowMoment.ts';
 import type { Problem } from '../problem.ts';
+import { stageWorker } from '../stageWorker.ts';
 import { state } from '../state.ts';
 import { whileWorking } from '../whileWorking.ts';
 import { logStage } from './log.ts';
@@ -32,7 +32,7 @@ export type RecordFile = keyof typeof FILES;
 
 export type { RecordReply };
 
-let client: WorkerClient | null = null;
+const worker = stageWorker('record', logStage.problem);
 
 /** Keeps the record in step with the job and the units while its sheet is shown. @returns a way to stop, which ends the worker. */
 export function followRecord(): () => void {
@@ -40,21 +40,14 @@ export function followRecord(): () => void {
   const stop = effect(() => write({ job: state.job.value, units: state.units.value }));
   return () => {
     stop();
-    client?.end();
-    client = null;
+    worker.end();
   };
 }
 
 async function writeRecord(asked: { readonly job: Job; readonly units: UnitSystem }): Promise<void> {
   recordSheet.problem.value = null;
   await whileWorking(recordSheet, 'The record could not be written; the one shown is the last that could', async () => {
-    client ??= startClient(
-      () => new Worker(new URL('../../worker/worker.ts', import.meta.url), { type: 'module', name: 'crosscoat-record' }),
-      (why) => {
-        logStage.problem.value = { title: 'The simulation stopped and was started again', text: `What you entered is as you left it. Reason: ${why}.`, place: {} };
-      },
-    );
-    const record = await client.ask('record', { ...asked, at: nowMoment() });
+    const record = await worker.ask('record', { ...asked, at: nowMoment() });
     batch(() => {
       recordSheet.record.value = record;
       recordSheet.madeOf.value = asked.job;

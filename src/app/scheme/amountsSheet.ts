@@ -6,7 +6,7 @@ import { latestOnly } from '../latest.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { schemeStage } from './scheme.ts';
-import { askScheme, schemePlan } from './schemePlan.ts';
+import { schemePlan, schemeWorker } from './schemePlan.ts';
 
 /** What the sheet of amounts shows and nothing keeps. Laying the coats for their balance takes the worker; the rest is counted here. */
 const balances = {
@@ -43,7 +43,7 @@ export function followBalances(): () => void {
 
 async function work(asked: { readonly job: Job; readonly plan: PlannedScheme }): Promise<void> {
   try {
-    const reply = await askScheme('hingeBalances', asked);
+    const reply = await schemeWorker.ask('hingeBalances', asked);
     batch(() => {
       balances.found.value = reply.balances;
       balances.madeOf.value = asked.plan;

@@ -6,7 +6,7 @@ import { latestOnly } from '../latest.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { schemeStage } from './scheme.ts';
-import { askScheme, schemePlan } from './schemePlan.ts';
+import { schemePlan, schemeWorker } from './schemePlan.ts';
 import { whileWorking } from '../whileWorking.ts';
 
 /** Parts of a job that the days are laid by and no scheme is worked out from. */
@@ -75,7 +75,7 @@ export function followDays(): () => void {
 async function workOthers({ job, ids }: { readonly job: Job; readonly ids: readonly string[] }): Promise<void> {
   await whileWorking(daysSheet, 'The other schemes could not be worked out', async () => {
     const made = new Map<string, PlannedScheme>();
-    for (const id of ids) made.set(id, (await askScheme('planScheme', { job, scheme: id })).plan);
+    for (const id of ids) made.set(id, (await schemeWorker.ask('planScheme', { job, scheme: id })).plan);
     batch(() => {
       daysSheet.others.value = made;
       daysSheet.problem.value = null;

@@ -5,7 +5,7 @@ import { latestOnly } from '../latest.ts';
 import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { schemeStage } from './scheme.ts';
-import { askScheme } from './schemePlan.ts';
+import { schemeWorker } from './schemePlan.ts';
 import { whileWorking } from '../whileWorking.ts';
 
 /** The job card of the job in hand; kept nowhere, since the job gives it again. */
@@ -25,7 +25,7 @@ export function followCard(): () => void {
 async function writeCard(asked: { readonly job: Job; readonly units: UnitSystem }): Promise<void> {
   if ((asked.job.schemes ?? []).length === 0) return show('', '');
   await whileWorking(jobCardSheet, 'The job card could not be written; the one shown is the last that could', async () => {
-    const { html, text } = await askScheme('jobCard', asked);
+    const { html, text } = await schemeWorker.ask('jobCard', asked);
     show(html, text);
   });
 }

@@ -1,9 +1,8 @@
 import { batch, effect, signal } from '@preact/signals';
 import type { Job, PlannedScheme } from '../../../sim/index.ts';
-import { startClient, type WorkerClient } from '../../worker/client.ts';
-import type { MessageName, Messages } from '../../worker/protocol.ts';
 import { latestOnly } from '../latest.ts';
 import type { Problem } from '../problem.ts';
+import { stageWorker } from '../stageWorker.ts';
 import { state } from '../state.ts';
 import { whileWorking } from '../whileWorking.ts';
 import { schemeStage, shownScheme } from './scheme.ts';
@@ -17,18 +16,8 @@ export const schemePlan = {
   working: signal(false),
 };
 
-let client: WorkerClient | null = null;
-
-/** Asks the scheme's worker, which is started when it is first needed. Rejects with `Stale` when the stage was closed. */
-export function askScheme<Name extends MessageName>(name: Name, request: Messages[Name]['request']): Promise<Messages[Name]['reply']> {
-  client ??= startClient(
-    () => new Worker(new URL('../../worker/worker.ts', import.meta.url), { type: 'module', name: 'crosscoat-scheme' }),
-    (why) => {
-      schemeStage.problem.value = { title: 'The simulation stopped and was started again', text: `What you entered is as you left it. Reason: ${why}.`, place: {} };
-    },
-  );
-  return client.ask(name, request);
-}
+/** The worker of all sheets of the scheme. */
+export const schemeWorker = stageWorker('scheme', schemeStage.problem);
 
 /** Keeps the plan of the shown scheme in step with the job while the stage is open. @returns a way to stop, which ends the worker. */
 export function followScheme(): () => void {
@@ -40,14 +29,13 @@ export function followScheme(): () => void {
   });
   return () => {
     stop();
-    client?.end();
-    client = null;
+    schemeWorker.end();
   };
 }
 
 async function workOut(asked: { readonly job: Job; readonly scheme: string }): Promise<void> {
   await whileWorking(schemePlan, 'This scheme could not be worked out; the figures are of the last one that could', async () => {
-    const { plan } = await askScheme('planScheme', asked);
+    const { plan } = await schemeWorker.ask('planScheme', asked);
     batch(() => {
       schemePlan.plan.value = plan;
       schemePlan.madeOf.value = asked.job;

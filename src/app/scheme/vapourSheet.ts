@@ -6,7 +6,7 @@ import { latestOnly } from '../latest.ts';
 import { pointerOf } from '../path.ts';
 import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
-import { askScheme, schemePlan } from './schemePlan.ts';
+import { schemePlan, schemeWorker } from './schemePlan.ts';
 import { whileWorking } from '../whileWorking.ts';
 
 /** What the sheet of vapour shows and nothing keeps. */
@@ -51,7 +51,7 @@ export function followVapour(): () => void {
 
 async function work(asked: { readonly job: Job; readonly plan: PlannedScheme }): Promise<void> {
   await whileWorking(vapourSheet, 'The vapour of this scheme could not be worked out', async () => {
-    const { coats } = await askScheme('schemeSolvent', asked);
+    const { coats } = await schemeWorker.ask('schemeSolvent', asked);
     batch(() => {
       vapourSheet.solvents.value = coats;
       vapourSheet.madeOf.value = asked.plan;

@@ -9,7 +9,7 @@ import type { Problem } from '../problem.ts';
 import { state } from '../state.ts';
 import { whileWorking } from '../whileWorking.ts';
 import { shownSurvey } from './survey.ts';
-import { askSurvey, endSurveyWorker } from './surveyWorker.ts';
+import { surveyWorker } from './surveyWorker.ts';
 
 /** The shown survey beside its plan; kept nowhere, since the job gives it again. */
 export const truthSheet = {
@@ -32,7 +32,7 @@ export function followTruth(): () => void {
   });
   return () => {
     stop();
-    endSurveyWorker();
+    surveyWorker.end();
   };
 }
 
@@ -40,7 +40,7 @@ async function compare(asked: { readonly job: Job; readonly survey: string; read
   if (truthSheet.comparison.peek()?.survey !== asked.survey) forget();
   truthSheet.problem.value = null;
   await whileWorking(truthSheet, 'The survey could not be compared with its plan', async () => {
-    const { comparison, fields } = await askSurvey('surveyTruth', asked);
+    const { comparison, fields } = await surveyWorker.ask('surveyTruth', asked);
     batch(() => {
       truthSheet.comparison.value = comparison;
       truthSheet.fields.value = fields;

@@ -7,7 +7,7 @@ import { state } from '../state.ts';
 import { whileWorking } from '../whileWorking.ts';
 import type { ReadingMark } from './readingMarks.ts';
 import { shownSurvey } from './survey.ts';
-import { askSurvey, endSurveyWorker } from './surveyWorker.ts';
+import { surveyWorker } from './surveyWorker.ts';
 
 /** Where to read the shown survey's panel; kept nowhere, since the job gives it again. */
 export const whereSheet = {
@@ -26,13 +26,13 @@ export function followWhere(): () => void {
   });
   return () => {
     stop();
-    endSurveyWorker();
+    surveyWorker.end();
   };
 }
 
 async function plan(asked: { readonly job: Job; readonly survey: string }): Promise<void> {
   await whileWorking(whereSheet, 'No places could be worked out', async () => {
-    const reply = await askSurvey('surveyWhere', asked);
+    const reply = await surveyWorker.ask('surveyWhere', asked);
     batch(() => {
       whereSheet.plan.value = reply.plan;
       whereSheet.problem.value = null;
