@@ -248,7 +248,8 @@ export type { ColourSpec, HourSpec, RoomSpec, SchemeSpec, StepSpec, SupplySpec, 
 export type { Origin, PlannedCoat, PlannedScheme, PlannedStep, Spread } from './scheme/planned.ts';
 
 // scheme: air
-export { CARE_MARGIN_K, CLIMATE_RULES, SURFACE_MARGIN_K, WARMEST_K } from './air/climateRules.ts';
+export { CARE_MARGIN_K, CLIMATE_RULES, WARMEST_K } from './air/climateRules.ts';
+export { SURFACE_MARGIN_K } from './materials/surfaceMargin.ts';
 export type { ClimateLimit, ClimateMeasure, ClimateRule, ClimateRuleId, ClimateVerdictWord } from './air/climateRules.ts';
 export type { AirAdvice } from './air/airAdvice.ts';
 export { airAt, airByHour, type AirAtTime, type AirByHour, type AirRow } from './air/airByHour.ts';
@@ -373,12 +374,12 @@ export { dayOf, type WorkingHours } from './scheme/workingHours.ts';
 // The record: what was done, and what the gauges read.
 export { momentOf, offsetOfMoment, secondsOfMoment } from './base/moment.ts';
 export type { ChangeSpec, LogEntrySpec, LogKind, ReadingSpec, RuleSpec, SignedSpec, SurveySpec } from './job/schema.ts';
-export { LOG_KINDS, LONGEST_PHOTO } from './job/logSchema.ts';
+export { LOG_KINDS, LONGEST_PHOTO, MOST_ENTRIES } from './job/logSchema.ts';
 export { MOST_READINGS } from './job/surveySchema.ts';
 
 // log: changes, sign-off, digests
 export { canonicalForm, sha256Of, signedForm } from './log/digest.ts';
-export { withChange } from './log/history.ts';
+export { ONE_CHANGE_S, withChange } from './log/history.ts';
 export { schemeProgress, waitBefore, type StepProgress, type StepState, type WaitBefore } from './log/progress.ts';
 export type { Done, Recorded } from './log/recorded.ts';
 export { LONGEST_REASON, reopened, signatureState, signed, takenBack, type SignatureState } from './log/signing.ts';

@@ -1,4 +1,5 @@
 import { CELSIUS_0_K } from '../base/units.ts';
+import { SURFACE_MARGIN_K } from '../materials/surfaceMargin.ts';
 
 /** What a rule of climate looks at: the air, the part's surface over the dew point, the wet film over the dew point. */
 export type ClimateMeasure = 'temperature' | 'humidity' | 'surfaceMargin' | 'blushMargin';
@@ -36,9 +37,6 @@ export interface ClimateRule {
 function fahrenheit_K(fahrenheit: number): number {
   return (fahrenheit - 32) / 1.8 + CELSIUS_0_K;
 }
-
-/** Surface over the dew point, K. */
-export const SURFACE_MARGIN_K = 3;
 
 /**
  * Assumed: a film less than 1 K clear of the dew point asks for care. A hygrometer within 3 % of

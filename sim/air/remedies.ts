@@ -1,7 +1,8 @@
 import { CELSIUS_0_K } from '../base/units.ts';
+import { SURFACE_MARGIN_K } from '../materials/surfaceMargin.ts';
 import type { Mix } from '../mix/mix.ts';
 import { loss_m_s, type AirAnswer, type RetardedMix } from './airAnswer.ts';
-import { SURFACE_MARGIN_K, WARMEST_K, type ClimateVerdictWord } from './climateRules.ts';
+import { WARMEST_K, type ClimateVerdictWord } from './climateRules.ts';
 import { climateVerdict, type ClimateVerdict } from './climateVerdict.ts';
 import { filmIn, type HourVerdict, type SprayedFilm } from './dayVerdicts.ts';
 import { ruleDryingRatio } from './dryingFactor.ts';

@@ -5,6 +5,9 @@ import { id, list, number, oneOf, record, text, wholeNumber, yesNo } from './wor
 /** What an entry of the log is about. */
 export const LOG_KINDS = ['coat', 'fix', 'sand', 'mask', 'rework', 'other'] as const;
 
+/** Most entries of a log. */
+export const MOST_ENTRIES = 2000;
+
 /** Longest photograph, letters of base64: some 300 kB. */
 export const LONGEST_PHOTO = 400_000;
 

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { LogEntrySchema } from './logSchema.ts';
+import { LogEntrySchema, MOST_ENTRIES } from './logSchema.ts';
 import { ColourSchema, HourSchema, RoomSchema, SchemeSchema, SupplySchema, WorkingSchema } from './schemeSchema.ts';
 import { LONGEST_RECORDING, SCHEMA_VERSION } from './schemaFacts.ts';
 import { SetUpSchema } from './setUpSchema.ts';
@@ -252,7 +252,7 @@ export const JobSchema = record(
     hours: v.optional(list(HourSchema, 0, 2000, 'the air hour by hour, in order of time')),
     working: v.optional(WorkingSchema),
     supplies: v.optional(list(SupplySchema, 0, 50, 'what products are sold in')),
-    log: v.optional(list(LogEntrySchema, 0, 2000, 'what was really done, in order')),
+    log: v.optional(list(LogEntrySchema, 0, MOST_ENTRIES, 'what was really done, in order')),
     surveys: v.optional(list(SurveySchema, 0, 200, 'what the gauges read')),
   },
   'a job',

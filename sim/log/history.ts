@@ -6,7 +6,7 @@ import { atPointer, withAtPointer } from './pointer.ts';
 import { SIGNED_POINTER, type Done, type Recorded } from './recorded.ts';
 
 /** Typing in one field by one person is one change for so long, s. Assumed: long enough for a sentence, short enough to tell an afterthought. */
-const ONE_CHANGE_S = 120;
+export const ONE_CHANGE_S = 120;
 /** Most changes, and longest text of what was there before, as the schema has them. */
 const MOST_CHANGES = 2000;
 const LONGEST_BEFORE = 20_000;

@@ -42,10 +42,10 @@ const SINGLE_VALUE_SHARE_PERCENT = 20;
 export function spotLimits({ min_um, max_um, level }: SpecifiedFilm): SpotLimits {
   const { low_percent, high_percent, areaHasMax } = LEVELS[level] as Level;
   return {
-    spotMin_m: metres((min_um * low_percent) / 100),
-    spotMax_m: max_um === undefined || high_percent === null ? null : metres((max_um * high_percent) / 100),
-    areaMin_m: metres(min_um),
-    areaMax_m: max_um === undefined || !areaHasMax ? null : metres(max_um),
+    spotMin_m: metresOf((min_um * low_percent) / 100),
+    spotMax_m: max_um === undefined || high_percent === null ? null : metresOf((max_um * high_percent) / 100),
+    areaMin_m: metresOf(min_um),
+    areaMax_m: max_um === undefined || !areaHasMax ? null : metresOf(max_um),
   };
 }
 
@@ -56,6 +56,7 @@ export function singleValueRange(nominal_um: number): { readonly min_um: number;
   return { min_um: at(100 - SINGLE_VALUE_SHARE_PERCENT), max_um: at(100 + SINGLE_VALUE_SHARE_PERCENT) };
 }
 
-function metres(film_um: number): number {
+/** Micrometres as stated in a job, m. */
+export function metresOf(film_um: number): number {
   return film_um * 1e-6;
 }

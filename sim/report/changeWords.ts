@@ -58,6 +58,7 @@ function keyWords(key: string): string {
 }
 
 function beforeWords({ what, before }: ChangeSpec, system: UnitSystem): string {
+  if (before === '') return 'nothing';
   const value = parsed(before);
   return value === undefined ? before : valueWords(what.split('/').findLast((key) => !/^\d+$/.test(key)) ?? '', value, system);
 }

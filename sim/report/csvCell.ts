@@ -14,3 +14,9 @@ export function textCell(text: string): string {
 export function numberCell(value: number, digits = 7): string {
   return Number.isFinite(value) ? String(Number(value.toPrecision(digits))) : '';
 }
+
+/** A cell of whatever was noted: empty where nothing was. */
+export function optionalCell(value: string | number | undefined, digits?: number): string {
+  if (value === undefined) return '';
+  return typeof value === 'number' ? numberCell(value, digits) : textCell(value);
+}

@@ -1,6 +1,7 @@
 import { CELSIUS_0_K } from '../base/units.ts';
 import type { LogEntrySpec, LogKind } from '../job/schema.ts';
 import type { StepState } from '../log/progress.ts';
+import { SURFACE_MARGIN_K } from '../materials/surfaceMargin.ts';
 import { momentShown } from './changeWords.ts';
 import { spanWords } from './clockWords.ts';
 import type { ReportedEntry, ReportedNotedAir } from './reportedLog.ts';
@@ -18,9 +19,6 @@ export const LOG_FAULTS = [
   'Run or sag', 'Dry spray', 'Orange peel', 'Blush', 'Thin lap or stripe', 'Holiday', 'Heavy spot', 'Pinholes', 'Blisters', 'Fisheyes', 'Dirt or lint', 'Brush marks', 'Wrinkling or lifting',
   'Bleeding', 'Ragged mask edge', 'Peeling', 'Slack cloth', 'Light passes', 'Sand scratches', 'Spitting gun',
 ] as const;
-
-/** A surface nearer than this to the dew point is no surface to coat, K: 3 °C (5 °F), after ISO 8502-4, as quoted by others. */
-const SURFACE_MARGIN_K = 3;
 
 /** A line of an entry: what it is about, and its words. */
 export interface LogLine {

@@ -1,7 +1,10 @@
 import type { LogEntrySpec } from '../../job/schema.ts';
-import { numberCell, textCell } from '../csvCell.ts';
+import { optionalCell } from '../csvCell.ts';
 import type { ReportedEntry, ReportedNotedAir } from '../reportedLog.ts';
 import { CELSIUS_0_K } from '../../base/units.ts';
+import { SIGNATURE_COLUMNS } from './signatureColumns.ts';
+
+const DIGITS = 12;
 
 type Cell = string | number | undefined;
 
@@ -41,12 +44,7 @@ const COLUMNS: readonly (readonly [name: string, cell: (entry: LogEntrySpec, rep
   ['notes', ({ notes }) => notes],
   ['photographs', ({ photos }) => photos.length],
   ['changes', ({ history }) => history.length],
-  ['signature', (_, { signature }) => signature],
-  ['signed_at', ({ signed }) => signed?.at],
-  ['signed_by', ({ signed }) => signed?.who],
-  ['signed_certificate', ({ signed }) => signed?.certificate],
-  ['signed_words', ({ signed }) => signed?.words],
-  ['signed_sha256', ({ signed }) => signed?.sha256],
+  ...SIGNATURE_COLUMNS.map(([name, cell]) => [name, ({ signed }: LogEntrySpec, { signature }: ReportedEntry) => cell({ signature, signed })] as const),
 ];
 
 function airColumns(when: string, noted: (entry: LogEntrySpec) => LogEntrySpec['airStart'], found: (reported: ReportedEntry) => ReportedNotedAir | null): readonly (readonly [string, (entry: LogEntrySpec, reported: ReportedEntry) => Cell])[] {
@@ -63,11 +61,6 @@ function airColumns(when: string, noted: (entry: LogEntrySpec) => LogEntrySpec['
  * spreadsheet formulas. Photographs and the words of changes are in the job file only: they are counted here.
  */
 export function logCsv(entries: readonly ReportedEntry[]): string {
-  const rows = entries.map((reported) => COLUMNS.map(([, cell]) => shownCell(cell(reported.entry, reported))).join(','));
+  const rows = entries.map((reported) => COLUMNS.map(([, cell]) => optionalCell(cell(reported.entry, reported), DIGITS)).join(','));
   return `${[COLUMNS.map(([name]) => name).join(','), ...rows].join('\r\n')}\r\n`;
-}
-
-function shownCell(value: Cell): string {
-  if (value === undefined) return '';
-  return typeof value === 'number' ? numberCell(value, 12) : textCell(value);
 }

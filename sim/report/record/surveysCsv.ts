@@ -1,7 +1,8 @@
 import type { ReadingSpec } from '../../job/schema.ts';
-import { numberCell, textCell } from '../csvCell.ts';
+import { optionalCell } from '../csvCell.ts';
 import { decidingReadings } from './readingRows.ts';
 import type { RecordedSurvey } from './reportedRecord.ts';
+import { SIGNATURE_COLUMNS } from './signatureColumns.ts';
 
 const UM = 1e-6;
 const DIGITS = 12;
@@ -9,7 +10,7 @@ const DIGITS = 12;
 const HEAD = [
   'survey_id', 'survey', 'panel', 'verdict', 'reading_no', 'kind', 'timestamp', 'operator', 'certificate', 'gauge', 'area_id', 'spot_id', 'x_mm', 'y_mm',
   'film_low_um', 'film_high_um', 'planned_um', 'dft_um', 'before_g', 'after_g', 'area_cm2', 'before_um', 'after_um', 'wft_low_um', 'wft_high_um', 'decides', 'note',
-  'signature', 'signed_at', 'signed_by', 'signed_certificate', 'signed_words', 'signed_sha256',
+  ...SIGNATURE_COLUMNS.map(([name]) => name),
 ] as const;
 
 /**
@@ -24,13 +25,13 @@ function surveyRows({ survey, reported, comparison, signature }: RecordedSurvey)
   const films = new Map(reported?.judged.readings.map((film) => [film.index, film]) ?? []);
   const planned = new Map(comparison?.readings.map(({ index, predicted_m }) => [index, predicted_m]) ?? []);
   const decides = reported === null ? new Set<number>() : decidingReadings(reported.judged);
-  const signed = [signature, survey.signed?.at, survey.signed?.who, survey.signed?.certificate, survey.signed?.words, survey.signed?.sha256].map(words);
+  const signed = SIGNATURE_COLUMNS.map(([, cell]) => optionalCell(cell({ signature, signed: survey.signed })));
   return survey.readings.map((reading, i) => {
     const film = films.get(i);
     return [
-      words(survey.id), words(survey.name), words(survey.panel), reported?.judged.answer ?? '', String(i + 1), reading.kind, words(reading.at ?? survey.at), words(survey.who), words(survey.certificate), words(survey.gauge),
-      words(reading.area), words(reading.spot), figure(reading.x_mm), figure(reading.y_mm),
-      figure(film?.low_m, UM), figure(film?.high_m, UM), figure(planned.get(i), UM), ...ownFigures(reading), decides.has(i) ? 'yes' : '', words(reading.note), ...signed,
+      optionalCell(survey.id), optionalCell(survey.name), optionalCell(survey.panel), reported?.judged.answer ?? '', String(i + 1), reading.kind, optionalCell(reading.at ?? survey.at), optionalCell(survey.who), optionalCell(survey.certificate), optionalCell(survey.gauge),
+      optionalCell(reading.area), optionalCell(reading.spot), figure(reading.x_mm), figure(reading.y_mm),
+      figure(film?.low_m, UM), figure(film?.high_m, UM), figure(planned.get(i), UM), ...ownFigures(reading), decides.has(i) ? 'yes' : '', optionalCell(reading.note), ...signed,
     ].join(',');
   });
 }
@@ -42,10 +43,6 @@ function ownFigures(reading: ReadingSpec): string[] {
   return [metal.dry_um, coupon.before_g, coupon.after_g, coupon.area_cm2, micrometer.before_um, micrometer.after_um, comb.low_um, comb.high_um].map((value) => figure(value));
 }
 
-function words(text: string | undefined): string {
-  return text === undefined ? '' : textCell(text);
-}
-
 function figure(value: number | undefined, unit = 1): string {
-  return value === undefined ? '' : numberCell(value / unit, DIGITS);
+  return optionalCell(value === undefined ? undefined : value / unit, DIGITS);
 }

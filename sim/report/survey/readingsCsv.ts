@@ -1,5 +1,5 @@
 import type { ReadingSpec } from '../../job/schema.ts';
-import { numberCell, textCell } from '../csvCell.ts';
+import { optionalCell } from '../csvCell.ts';
 
 type Loose = Readonly<Record<string, string | number | undefined>>;
 
@@ -34,15 +34,10 @@ export function readingsCsv(readings: readonly ReadingSpec[]): string {
   const loose = readings as unknown as readonly Loose[];
   const used = COLUMNS.filter(([, key, kind]) => loose.some((reading) => belongs(reading, kind) && reading[key] !== undefined));
   const columns = used.length === 0 ? COLUMNS.filter(([name]) => name === 'dft_um') : used;
-  const rows = loose.map((reading) => columns.map(([, key, kind]) => (belongs(reading, kind) ? cell(reading[key]) : '')).join(','));
+  const rows = loose.map((reading) => columns.map(([, key, kind]) => (belongs(reading, kind) ? optionalCell(reading[key], DIGITS) : '')).join(','));
   return `${[columns.map(([name]) => name).join(','), ...rows].join('\r\n')}\r\n`;
 }
 
 function belongs(reading: Loose, kind: ReadingSpec['kind'] | null): boolean {
   return kind === null || reading['kind'] === kind;
-}
-
-function cell(value: string | number | undefined): string {
-  if (value === undefined) return '';
-  return typeof value === 'number' ? numberCell(value, DIGITS) : textCell(value);
 }

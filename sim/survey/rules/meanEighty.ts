@@ -1,10 +1,10 @@
 import type { RuleSpec } from '../../job/schema.ts';
-import { USUAL_MAXIMUM } from '../../materials/filmRules.ts';
+import { metresOf, USUAL_MAXIMUM } from '../../materials/filmRules.ts';
 import type { FilmReading } from '../filmReading.ts';
 import { checkOfAll, checkOfEach } from '../limits.ts';
 import { meanBounds } from '../meanFilm.ts';
 import { checkLowShare } from './lowShare.ts';
-import { metresOf, withoutSpots, type RuleAnswer } from './ruleAnswer.ts';
+import { withoutSpots, type RuleAnswer } from './ruleAnswer.ts';
 
 /**
  * Rule borrowed from ISO 19840:2012, section 8, from memory (its text was not read): the mean reaches the nominal film; no reading

@@ -1,8 +1,9 @@
 import type { RuleSpec } from '../../job/schema.ts';
+import { metresOf } from '../../materials/filmRules.ts';
 import type { FilmReading } from '../filmReading.ts';
 import { checkOfEach } from '../limits.ts';
 import { checkLowShare } from './lowShare.ts';
-import { metresOf, withoutSpots, type RuleAnswer } from './ruleAnswer.ts';
+import { withoutSpots, type RuleAnswer } from './ruleAnswer.ts';
 
 /**
  * The 90/10 rule of ships' coatings, for comparison: no reading below 90 % of the nominal film, and at most 10 % of the readings below

@@ -15,8 +15,3 @@ export interface RuleAnswer {
 export function withoutSpots(checks: readonly RuleCheck[], readings: readonly FilmReading[]): RuleAnswer {
   return { checks, spots: [], areas: [], grouping: null, readings };
 }
-
-/** Micrometres as stated in a job, m. */
-export function metresOf(film_um: number): number {
-  return film_um * 1e-6;
-}

@@ -1,9 +1,10 @@
 import type { RuleSpec } from '../../job/schema.ts';
+import { metresOf } from '../../materials/filmRules.ts';
 import { middle_m, middles_m, type FilmReading } from '../filmReading.ts';
 import type { RuleCheck } from '../judgedSurvey.ts';
 import { answerAtMost, checkOfAll, checkOfEach } from '../limits.ts';
 import { deviation, mean, meanBounds } from '../meanFilm.ts';
-import { metresOf, withoutSpots, type RuleAnswer } from './ruleAnswer.ts';
+import { withoutSpots, type RuleAnswer } from './ruleAnswer.ts';
 
 type ShopRule = Extract<RuleSpec, { readonly kind: 'shop' }>;
 

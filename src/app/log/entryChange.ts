@@ -1,9 +1,9 @@
-import { withChange, type Done, type LogEntrySpec } from '../../../sim/index.ts';
+import { withChange, type LogEntrySpec } from '../../../sim/index.ts';
 import { changeJob, closeStep } from '../document.ts';
-import { nowMoment } from '../nowMoment.ts';
 import { withValueAt } from '../path.ts';
 import { problemOf } from '../problem.ts';
 import { state } from '../state.ts';
+import { doneNow } from './doneNow.ts';
 import { logStage, openEntry, openIndex } from './log.ts';
 import { typingOn, type Typing } from './typing.ts';
 
@@ -29,11 +29,6 @@ export function changeEntry(label: string, pointer: string, value: unknown, key:
 export function endEntryTyping(): void {
   typing = null;
   closeStep();
-}
-
-/** Who writes, and when: the person asked for once, else the one who did the work. */
-export function doneNow({ who }: LogEntrySpec): Done {
-  return { at: nowMoment(), who: state.log.peek().who.trim() || who };
 }
 
 /** Puts another entry in the place of the open one. @returns it; null where that was refused, which the stage tells. */

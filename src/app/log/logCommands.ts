@@ -1,4 +1,4 @@
-import { entryFromPlan, reopened, sha256Of, signed, type AboutPlan, type LogEntrySpec } from '../../../sim/index.ts';
+import { entryFromPlan, MOST_ENTRIES, reopened, sha256Of, signed, type AboutPlan, type LogEntrySpec } from '../../../sim/index.ts';
 import { changeJob } from '../document.ts';
 import { nowMoment } from '../nowMoment.ts';
 import { problemOf } from '../problem.ts';
@@ -8,9 +8,6 @@ import { unfinishedFields } from './entryFields.ts';
 import { refusedAsOnceSigned } from './keptSignature.ts';
 import { logStage, lookAtLog, openEntry, openIndex } from './log.ts';
 import { refusedAsUnfinished } from './unfinished.ts';
-
-/** Most entries, as the schema has them. */
-const MOST_ENTRIES = 2000;
 
 /** Begins an entry now, from a step of the scheme, from a coat, or blank, and opens it. The plan fills in what it can. */
 export function beginEntry(label: string, of: AboutPlan): void {

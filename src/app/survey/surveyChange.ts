@@ -1,6 +1,6 @@
-import { withChange, type Done, type SurveySpec } from '../../../sim/index.ts';
+import { withChange, type SurveySpec } from '../../../sim/index.ts';
 import { changeJob } from '../document.ts';
-import { nowMoment } from '../nowMoment.ts';
+import { doneNow } from '../log/doneNow.ts';
 import { withValueAt } from '../path.ts';
 import { typingOn, type Typing } from '../log/typing.ts';
 import { problemOf } from '../problem.ts';
@@ -53,11 +53,6 @@ export function signSurvey(label: string, next: (survey: SurveySpec) => SurveySp
 /** What is typed from now on is a change of its own. */
 export function endSurveyTyping(): void {
   typing = null;
-}
-
-/** Who changes it, and when: the person who writes the log, else the one who read the survey. */
-export function doneNow(survey: SurveySpec): Done {
-  return { at: nowMoment(), who: state.log.peek().who.trim() || survey.who };
 }
 
 function change(label: string, key: string | null, next: (survey: SurveySpec, since: SurveySpec) => SurveySpec): boolean {

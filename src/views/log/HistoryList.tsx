@@ -13,7 +13,7 @@ export function HistoryList({ changes }: { readonly changes: readonly ChangeSpec
         {changeLines(changes, state.units.value).map(({ when, what, before }, k) => (
           <li key={k}>
             <strong>{what}</strong>
-            <span>Before: {before === '' ? 'nothing' : before}</span>
+            <span>Before: {before}</span>
             <span class="soft">{when}</span>
           </li>
         ))}

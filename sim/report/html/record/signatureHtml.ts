@@ -17,6 +17,6 @@ export function signatureHtml(signed: SignedSpec | undefined, state: SignatureSt
 /** What was changed later, oldest first, with what was there before; nothing where nothing was. */
 export function historyHtml(history: readonly ChangeSpec[], system: UnitSystem): string {
   if (history.length === 0) return '';
-  const rows = changeLines(history, system).map(({ when, what, before }) => [escaped(when), escaped(what), before === '' ? 'nothing' : escaped(before)]);
+  const rows = changeLines(history, system).map(({ when, what, before }) => [escaped(when), escaped(what), escaped(before)]);
   return `<h4>Changed later</h4>${wordsTable(['When and who', 'What', 'Before that'], rows)}`;
 }
