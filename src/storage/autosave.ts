@@ -5,6 +5,8 @@ import { startSaver } from './saver.ts';
 export interface Autosave {
   /** Writes what has changed now; resolves when it is kept. */
   flush(): Promise<void>;
+  /** What would be lost if the page went now, by key. Answers at once. */
+  unsaved(): readonly (readonly [key: string, value: unknown])[];
   stop(): void;
 }
 
@@ -17,16 +19,17 @@ export type Watched = Readonly<Record<string, Signal<unknown>>>;
  */
 export function startAutosave(shelf: Shelf, watched: Watched, failed: (why: unknown) => void): Autosave {
   const changed = new Set<string>();
+  const unsaved = (): [string, unknown][] => [...changed].map((key) => [key, watched[key]?.peek()]);
   const saver = startSaver(async () => {
-    const keys = [...changed];
-    changed.clear();
-    if (keys.length === 0) return true;
+    const values = new Map(unsaved());
+    if (values.size === 0) return true;
     try {
-      await shelf.write(new Map(keys.map((key) => [key, watched[key]?.peek()])));
+      await shelf.write(values);
+      // What changed meanwhile is still to be written.
+      for (const [key, value] of values) if (watched[key]?.peek() === value) changed.delete(key);
       failed(null);
       return true;
     } catch (why) {
-      for (const key of keys) changed.add(key);
       failed(why);
       return false;
     }
@@ -47,6 +50,7 @@ export function startAutosave(shelf: Shelf, watched: Watched, failed: (why: unkn
 
   return {
     flush: saver.now,
+    unsaved,
     stop: () => {
       saver.stop();
       for (const stop of stops) stop();

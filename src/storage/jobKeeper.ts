@@ -1,6 +1,7 @@
 import type { Job } from '../../sim/index.ts';
 import type { JobNews, JobNewsLine } from './jobNews.ts';
 import { JobConflict, type JobStore, type KeptJob } from './jobStore.ts';
+import { lastWordOf, type LastWord } from './lastWord.ts';
 import type { JobHead } from './stores.ts';
 import { startSaver } from './saver.ts';
 
@@ -40,6 +41,8 @@ export interface JobKeeper {
   /** Looks whether another window wrote the job in hand, which a window that slept has not heard. */
   look(): Promise<void>;
   flush(): Promise<void>;
+  /** What would be lost if the window went now; null: nothing. Answers at once. */
+  lastWord(): LastWord | null;
   stop(): void;
 }
 
@@ -52,6 +55,7 @@ export function startJobKeeper(store: JobStore, news: JobNewsLine, window: Keepe
   /** What is known to be kept, as this window last wrote or read it. */
   const held = new Map<string, InHand & { readonly revision: number }>();
   const unsaved = new Map<string, InHand>();
+  let underWay: InHand | null = null;
 
   const isKept = ({ id, job, drafts }: InHand): boolean => {
     const kept = held.get(id);
@@ -83,6 +87,7 @@ export function startJobKeeper(store: JobStore, news: JobNewsLine, window: Keepe
     try {
       for (const [id, inHand] of [...unsaved]) {
         if (!isKept(inHand)) {
+          underWay = inHand;
           await write(inHand);
           hasWritten = true;
         }
@@ -93,6 +98,8 @@ export function startJobKeeper(store: JobStore, news: JobNewsLine, window: Keepe
     } catch (why) {
       window.failed(why);
       return false;
+    } finally {
+      underWay = null;
     }
   });
 
@@ -132,6 +139,10 @@ export function startJobKeeper(store: JobStore, news: JobNewsLine, window: Keepe
     ask: () => news.tell({ id: window.inHand().id, asks: true }),
     look: lookInTurn,
     flush: saver.now,
+    lastWord: () => {
+      const now = window.inHand();
+      return unsaved.has(now.id) && !isKept(now) ? lastWordOf(now, held.get(now.id), underWay) : null;
+    },
     stop: () => {
       saver.stop();
       news.close();

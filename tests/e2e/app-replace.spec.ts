@@ -57,8 +57,6 @@ test('an edit that cannot be sprayed keeps the last good film, and says so', asy
 test('a reload with a job that cannot be sprayed shows bare paper, not black', async ({ app, page }) => {
   await app.drop('beside.json', unsprayable());
   await expect(page.getByRole('alert')).toContainText('cannot be sprayed');
-  // Longer than the saving's delay of 250 ms.
-  await page.waitForTimeout(400);
   await page.reload();
   await expect(page.getByRole('alert')).toContainText('cannot be sprayed');
   await expect(page.locator('.panel-canvas')).toBeAttached();

@@ -65,8 +65,6 @@ test('answers open to their working, speak both units, take any unit, and keep w
   await stage.getByRole('textbox', { name: 'Area' }).fill('4');
   await stage.getByText('How this comes about').nth(2).click();
   await expect(stage.getByText(/wet = dry · \(1 \+ R\) \/ VS/)).toBeVisible();
-  // Kept a little after the last keystroke.
-  await page.waitForTimeout(1500);
   await page.reload();
   const again = await openToday(page);
   await expect(again.getByRole('textbox', { name: 'Area' })).toHaveValue('4');

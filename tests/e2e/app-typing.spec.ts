@@ -69,8 +69,6 @@ test('a wrong text stays with its message, over a reload too, and the film stays
   await expect(page.getByRole('alert')).toContainText('"about a hand" is not a length');
   await expect(page.getByRole('button', { name: /Strokes.*needs attention/ })).toBeVisible();
   await expect(app.wetMean).toHaveText(mean ?? '');
-  // Longer than the saving's delay of 250 ms.
-  await page.waitForTimeout(400);
   await page.reload();
   await app.settled();
   await expect(app.field('Gun to panel')).toHaveValue('about a hand');
@@ -94,7 +92,6 @@ test('a reload loses nothing', async ({ app, page }) => {
   await app.stage('Gun');
   await app.field('Fan width').fill('260');
   await page.getByRole('button', { name: 'mil · in' }).click();
-  await page.waitForTimeout(400);
   await page.reload();
   await app.settled();
   await expect(app.field('Fan width')).toHaveValue('10.236');

@@ -2,6 +2,7 @@ import { batch } from '@preact/signals';
 import type { Job } from '../../../sim/index.ts';
 import { freshJobId } from '../../storage/freshJobId.ts';
 import type { InHand } from '../../storage/jobKeeper.ts';
+import type { JobStore } from '../../storage/jobStore.ts';
 import type { JobHead } from '../../storage/stores.ts';
 import { state } from '../state.ts';
 import { keeping } from './keeping.ts';
@@ -15,12 +16,18 @@ const LONGEST_NAME = 200;
 export async function keepAside(late: InHand, there: JobHead | null): Promise<void> {
   const { now } = keeping;
   if (now === null) return;
-  const job: Job = { ...late.job, name: asideName(late.job.name, there) };
-  const aside: InHand = { ...late, id: freshJobId(), job };
-  const { revision } = await now.store.put(aside.id, job, null, { drafts: late.drafts });
+  const { aside, revision } = await putAside(now.store, late, there);
   now.keeper.hold(aside, revision);
   if (state.jobId.peek() === late.id) goOnWith(late, aside);
+}
+
+/** Writes `late` as a job of its own; tells where both are. @returns it as it is now kept. */
+export async function putAside(store: JobStore, late: InHand, there: JobHead | null): Promise<{ readonly aside: InHand; readonly revision: number }> {
+  const job: Job = { ...late.job, name: asideName(late.job.name, there) };
+  const aside: InHand = { ...late, id: freshJobId(), job };
+  const { revision } = await store.put(aside.id, job, null, { drafts: late.drafts });
   tell(job.name, late.id, there);
+  return { aside, revision };
 }
 
 function asideName(name: string, there: JobHead | null): string {

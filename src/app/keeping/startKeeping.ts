@@ -1,32 +1,37 @@
 import { effect, type Signal } from '@preact/signals';
 import { startAutosave } from '../../storage/autosave.ts';
-import { openDatabase, shelfOf } from '../../storage/database.ts';
-import { jobStore } from '../../storage/jobStore.ts';
+import { openDatabase, shelfOf, type Shelf } from '../../storage/database.ts';
+import { jobStore, type JobStore } from '../../storage/jobStore.ts';
+import { problemOf } from '../problem.ts';
 import { restore } from '../restore.ts';
 import { state, type StateKey } from '../state.ts';
 import { keptIn } from '../stateTable.ts';
 import { keepJob } from './jobInHand.ts';
 import { lastWork } from './lastWork.ts';
+import { lastWords, ownJob, rememberLastWords, rememberOwnJob } from './ownWindow.ts';
 import { tellStorage } from './tellStorage.ts';
-
-/** Under this name a window remembers its own job, so that two windows on two jobs each come back to theirs. */
-const OWN_JOB = 'crosscoat-job';
 
 /** Puts back what this browser keeps, and keeps what changes from now on. @returns whether a job was restored. */
 export async function startKeeping(): Promise<boolean> {
   try {
     const database = await openDatabase();
     const [shelf, store] = [shelfOf(database), jobStore(database)];
+    const own = await keepLastWords(shelf, store);
     const kept = await shelf.read();
-    const work = await lastWork(store, [ownJob(), kept.get('jobId')]);
+    const work = await lastWork(store, [own, kept.get('jobId')]);
     const isRestored = await restore(kept, work);
     const keeper = keepJob(store, isRestored ? work : null);
     const keys = (Object.keys(keptIn) as StateKey[]).filter((key) => keptIn[key] === 'browser' && key !== 'drafts');
     const autosave = startAutosave(shelf, Object.fromEntries(keys.map((key) => [key, state[key] as Signal<unknown>])), (why) => tellStorage('view', why));
-    const flush = (): void => void Promise.all([keeper.flush(), autosave.flush()]);
-    addEventListener('pagehide', flush);
-    document.addEventListener('visibilitychange', () => (document.hidden ? flush() : void keeper.look()));
-    effect(() => rememberOwn(state.jobId.value));
+    const flush = (): Promise<unknown> => Promise.all([keeper.flush(), autosave.flush()]);
+    const remember = (): void => rememberLastWords({ work: keeper.lastWord(), view: autosave.unsaved() });
+    addEventListener('pagehide', () => {
+      remember();
+      // A page that was only put away has the time, and goes on from what it has then.
+      void flush().then(remember);
+    });
+    document.addEventListener('visibilitychange', () => (document.hidden ? void flush() : void keeper.look()));
+    effect(() => rememberOwnJob(state.jobId.value));
     return isRestored;
   } catch (why) {
     tellStorage('opening', why);
@@ -34,18 +39,17 @@ export async function startKeeping(): Promise<boolean> {
   }
 }
 
-function ownJob(): string | null {
+/** Keeps what this window had no time to keep when it last went. @returns id of its job, null where it had none. */
+async function keepLastWords(shelf: Shelf, store: JobStore): Promise<string | null> {
+  const words = lastWords();
+  if (words === null) return ownJob();
   try {
-    return sessionStorage.getItem(OWN_JOB);
-  } catch {
-    return null;
-  }
-}
-
-function rememberOwn(id: string): void {
-  try {
-    sessionStorage.setItem(OWN_JOB, id);
-  } catch {
-    // It is remembered for all windows together.
+    await shelf.write(new Map(words.view));
+    const own = words.work === null ? ownJob() : await (await import('./keepLastWord.ts')).keepLastWord(store, words.work);
+    rememberLastWords({ work: null, view: [] });
+    return own;
+  } catch (why) {
+    state.notice.value = problemOf('What you typed last, before this page was left, could not be kept', why);
+    return ownJob();
   }
 }

@@ -55,6 +55,26 @@ describe('startAutosave', () => {
     expect(order).toEqual(['begin a', 'end a', 'begin c', 'end c']);
   });
 
+  it('says at once what is not kept yet, also while it is being written', async () => {
+    let arrive = (): void => undefined;
+    const watched = { today: signal('') };
+    autosave = startAutosave(fakeShelf(() => new Promise<void>((resolve) => (arrive = resolve))), watched, () => undefined);
+    expect(autosave.unsaved()).toEqual([]);
+    watched.today.value = 'a';
+    const writing = autosave.flush();
+    await Promise.resolve();
+    watched.today.value = 'b';
+    arrive();
+    await writing;
+    expect(autosave.unsaved()).toEqual([['today', 'b']]);
+    const next = autosave.flush();
+    await Promise.resolve();
+    expect(autosave.unsaved()).toEqual([['today', 'b']]);
+    arrive();
+    await next;
+    expect(autosave.unsaved()).toEqual([]);
+  });
+
   it('tries again by itself what was refused', async () => {
     vi.useFakeTimers();
     let isFull = true;

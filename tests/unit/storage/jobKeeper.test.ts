@@ -107,6 +107,20 @@ it('keeps half-typed text beside the job without a new revision', async () => {
   expect(await store.read('job')).toMatchObject({ head: { revision: 1 }, drafts: a.inHand.drafts });
 });
 
+it('says at once what would be lost, while it is unsaved', async () => {
+  const [a] = await twoWindows('keeper-last-word');
+  expect(a.keeper.lastWord()).toBeNull();
+  a.type('half kept');
+  const writing = a.keeper.flush();
+  await Promise.resolve();
+  a.type('typed meanwhile');
+  expect(a.keeper.lastWord()).toMatchObject({ id: 'job', revision: 1, parts: [], main: { job: { name: 'typed meanwhile' } }, underWay: { job: { name: 'half kept' } } });
+  await writing;
+  expect(a.keeper.lastWord()).toMatchObject({ revision: 2, underWay: null });
+  await a.keeper.flush();
+  expect(a.keeper.lastWord()).toBeNull();
+});
+
 it('a window with nothing unsaved takes over what the other wrote', async () => {
   const [a, b, store] = await twoWindows('keeper-clean');
   a.type('from a');

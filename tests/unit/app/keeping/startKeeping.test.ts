@@ -7,6 +7,7 @@ import { startKeeping } from '../../../../src/app/keeping/startKeeping.ts';
 import { state } from '../../../../src/app/state.ts';
 import { openDatabase } from '../../../../src/storage/database.ts';
 import { jobStore } from '../../../../src/storage/jobStore.ts';
+import { lastWordOf } from '../../../../src/storage/lastWord.ts';
 
 // It asks the browser, and there is none here.
 vi.mock('../../../../src/app/keeping/room.ts', () => ({ lookAtRoom: () => undefined }));
@@ -39,6 +40,23 @@ it('a job that does not come out of storage is told, and neither stops the next 
   await keeping.now?.keeper.flush();
   expect((await store.heads()).map(({ name }) => name).sort()).toEqual(['Sound, more', 'Torn']);
   expect(await database.get('jobParts', ['torn', 'main'])).toEqual({ job: {}, cuts: 7 });
+});
+
+it('what the window had no time to keep comes back with it, and only once', async () => {
+  const database = await openDatabase();
+  const store = jobStore(database);
+  const { revision } = await store.put('left', { ...demoJob(), name: 'As kept' }, null);
+  const word = lastWordOf({ id: 'left', job: { ...demoJob(), name: 'As typed' }, drafts: {} }, { id: 'left', job: demoJob(), drafts: {}, revision }, null);
+  const session = new Map([['crosscoat-last-words', JSON.stringify({ work: word, view: [['units', 'us']] })]]);
+  vi.stubGlobal('sessionStorage', {
+    getItem: (key: string) => session.get(key) ?? null,
+    setItem: (key: string, text: string) => session.set(key, text),
+    removeItem: (key: string) => session.delete(key),
+  });
+  expect(await startKeeping()).toBe(true);
+  expect([state.jobId.value, state.job.value.name, state.units.value]).toEqual(['left', 'As typed', 'us']);
+  expect([...session]).toEqual([['crosscoat-job', 'left']]);
+  expect((await store.read('left'))?.head.name).toBe('As typed');
 });
 
 it('where none can be read there is none, and the first of them is told', async () => {
