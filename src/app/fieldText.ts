@@ -26,30 +26,30 @@ export function fieldText(job: Job, path: JobPath, system: UnitSystem, draft: Dr
 
 /** Reads a number against the schema's limits; null until the schema is here. */
 let read: typeof readNumber | null = null;
-/** Ids of the fields whose text waits for it. */
-const unread = new Set<string>();
+/** Stands beside a text until then, so that it never passes for the job's value, also where the page is left first. */
+const UNREAD = 'This is not taken over yet: it is still to be checked. If it stays so, type it once more.';
+/** What waits for it, in the order asked. */
+const waiting: ((read: typeof readNumber) => void)[] = [];
 
 /** Fetches the schema, which no film needs: it is asked for after the first one, and by the first key if that comes sooner. */
 export async function fetchSchema(): Promise<void> {
-  read ??= (await import('./readNumber.ts')).readNumber;
+  const { readNumber } = await import('./readNumber.ts');
+  // At once: whatever comes between would be done before what waits.
+  read = readNumber;
+  for (const act of waiting.splice(0)) act(readNumber);
 }
 
-/** Does what needs the schema: at once where it is here, else when it comes, in the order asked. */
+/** Does what needs the schema: at once where it is here, else when it comes. */
 function withSchema(act: (has: typeof readNumber) => void): void {
   if (read !== null) return act(read);
-  fetchSchema().then(
-    () => read !== null && act(read),
-    (thrown: unknown) => (state.notice.value = problemOf('What you type cannot be checked yet, since a part of the page could not be fetched; it stays in its box', thrown)),
-  );
+  waiting.push(act);
+  fetchSchema().catch((thrown: unknown) => (state.notice.value = problemOf('What you type cannot be checked yet, since a part of the page could not be fetched; it stays in its box', thrown)));
 }
 
 /** Takes a keystroke: the text is kept as typed, and is the job's value as soon as it is one. */
 export function typeNumber(path: JobPath, label: string, text: string): void {
   const id = pointerOf(path);
-  if (read === null) {
-    unread.add(id);
-    keepDraft(id, { text, problem: null });
-  }
+  if (read === null) keepDraft(id, { text, problem: UNREAD });
   withSchema((readIt) => {
     const job = state.job.peek();
     const typed = readIt(job, path, text, state.units.peek());
@@ -60,7 +60,7 @@ export function typeNumber(path: JobPath, label: string, text: string): void {
 
 /** The reader has left the field: a good text is shown as its value, a bad one stays with its message. */
 export function leaveField(id: string): void {
-  if (read === null && unread.has(id)) return withSchema(() => leave(id));
+  if (waiting.length > 0) return withSchema(() => leave(id));
   leave(id);
 }
 
