@@ -43,7 +43,7 @@ export { aimOf, poseAt, type Aim, type Path, type Pose } from './stroke/path.ts'
 export type { Planned, StrokePlan } from './stroke/plan.ts';
 export { createRecordingReader, type Recording, type RecordingReader } from './stroke/recordingReader.ts';
 export type { MeantStroke, Stop, Stroke, StrokeMeasures } from './stroke/stroke.ts';
-export { RECORDING_HEADER, writeRecording } from './stroke/writeRecording.ts';
+export { RECORDING_HEADER, recordingRows, writeRecording } from './stroke/writeRecording.ts';
 
 export type { PaintAccount } from './deposit/deposit.ts';
 export type { LayMethod } from './deposit/pieces.ts';

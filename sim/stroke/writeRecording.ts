@@ -35,6 +35,13 @@ export function* writeRecording(path: Path, digits: RecordingDigits = FINE): Gen
   if (piece !== '') yield piece;
 }
 
+/** Rows of a path as text that goes on with a recording written before: `writeRecording` of a whole path is that of its first rows and then this of the others. */
+export function recordingRows(path: Path, digits: RecordingDigits = FINE): string {
+  let text = '';
+  for (let i = 0; i < path.count; i++) text += `${recordingRow(path, i, digits)}\n`;
+  return text;
+}
+
 function recordingRow(path: Path, i: number, digits: RecordingDigits): string {
   const length = (column: Float64Array) => plain((column[i] as number) * 1000, digits.length);
   const angle = (column: Float64Array) => plain((column[i] as number) * DEGREES, digits.angle);

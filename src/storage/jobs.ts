@@ -4,7 +4,7 @@ import { openDatabase } from './database.ts';
 import { freshJobId } from './freshJobId.ts';
 import type { MainPart } from './jobParts.ts';
 import { COUNT_KEY, DRAFTS, JobConflict, jobStore, MAIN, partsOf, type KeptJob, type PutExtra } from './jobStore.ts';
-import { abandon, type JobHead, type Stores } from './stores.ts';
+import { whole, type JobHead, type Stores } from './stores.ts';
 import { jobNews } from './jobNews.ts';
 
 export { JobConflict } from './jobStore.ts';
@@ -104,14 +104,7 @@ function writing(database: IDBPDatabase<Stores>) {
 }
 
 /** Does all of an act in one transaction, or nothing. */
-async function change<T>(database: IDBPDatabase<Stores>, act: (heads: Writing['heads'], parts: Writing['parts']) => Promise<T>): Promise<T> {
+function change<T>(database: IDBPDatabase<Stores>, act: (heads: Writing['heads'], parts: Writing['parts']) => Promise<T>): Promise<T> {
   const { transaction, heads, parts } = writing(database);
-  try {
-    const result = await act(heads, parts);
-    await transaction.done;
-    return result;
-  } catch (why) {
-    abandon(transaction);
-    throw why instanceof JobConflict ? why : (transaction.error ?? why);
-  }
+  return whole(transaction, () => act(heads, parts));
 }

@@ -1,11 +1,14 @@
 import type { IDBPDatabase } from 'idb';
 import type { SessionSpec } from '../../sim/index.ts';
 import { openDatabase } from './database.ts';
-import { abandon, type KeptSession, type ListedSession, type SessionDraft, type Stores } from './stores.ts';
+import { whole, type KeptSession, type ListedSession, type SessionDraft, type Stores } from './stores.ts';
 
 export type { KeptSession, ListedSession, SessionDraft } from './stores.ts';
 
 const DRAFT_KEY = 'under-way';
+/** By itself, so that asking for it does not read the draft's job. */
+const STAMP_KEY = `${DRAFT_KEY}-stamp`;
+const PIECE_DIGITS = 7;
 
 /** The practice sessions kept in this browser, and the one under way. Every call rejects where storage is refused or full. */
 export interface SessionShelf {
@@ -17,8 +20,10 @@ export interface SessionShelf {
   put(kept: KeptSession): Promise<void>;
   rename(id: string, name: string): Promise<void>;
   remove(id: string): Promise<void>;
-  /** In place of the draft before it. */
-  putDraft(draft: SessionDraft): Promise<void>;
+  /** In place of the draft before it. @param stamp by which it is known when it is added to; none: it is whole. */
+  putDraft(draft: SessionDraft, stamp?: string): Promise<void>;
+  /** Puts rows behind the draft as its piece `index`, without writing what is there again. @returns false, and nothing is behind it, where the draft is another than that of `stamp`. */
+  addToDraft(stamp: string, index: number, rows: string): Promise<boolean>;
   readDraft(): Promise<SessionDraft | null>;
   clearDraft(): Promise<void>;
   close(): void;
@@ -33,9 +38,10 @@ export async function openSessions(name?: string): Promise<SessionShelf> {
     put: (kept) => put(database, kept),
     rename: (id, text) => rename(database, id, text),
     remove: (id) => remove(database, id),
-    putDraft: async (draft) => void (await database.put('drafts', draft, DRAFT_KEY)),
-    readDraft: async () => (await database.get('drafts', DRAFT_KEY)) ?? null,
-    clearDraft: () => database.delete('drafts', DRAFT_KEY),
+    putDraft: (draft, stamp = '') => putDraft(database, draft, stamp),
+    addToDraft: (stamp, index, rows) => addToDraft(database, stamp, index, rows),
+    readDraft: () => readDraft(database),
+    clearDraft: () => database.clear('drafts'),
     close: () => database.close(),
   };
 }
@@ -60,14 +66,10 @@ async function put(database: IDBPDatabase<Stores>, { session, score, hand, keptA
   const { job, strokes, ...head } = session;
   const transaction = database.transaction(['sessions', 'sessionTexts'], 'readwrite', { durability: 'strict' });
   const listed: ListedSession = { session: head, score, hand, keptAt, plannedSpeed_m_s: plannedSpeed_m_s(session) };
-  try {
+  await whole(transaction, async () => {
     await transaction.objectStore('sessionTexts').put({ job, strokes }, head.id);
     await transaction.objectStore('sessions').put(listed);
-    await transaction.done;
-  } catch (why) {
-    abandon(transaction);
-    throw why;
-  }
+  });
 }
 
 async function rename(database: IDBPDatabase<Stores>, id: string, name: string): Promise<void> {
@@ -84,6 +86,45 @@ async function remove(database: IDBPDatabase<Stores>, id: string): Promise<void>
     transaction.objectStore('sessionTexts').delete(id),
     transaction.done,
   ]);
+}
+
+function pieceKey(stamp: string, index: number): string {
+  return `${DRAFT_KEY}/${stamp}/${String(index).padStart(PIECE_DIGITS, '0')}`;
+}
+
+/** Keys that begin with `head` and a stroke; 0 is what follows the stroke. */
+function keysUnder(head: string): IDBKeyRange {
+  return IDBKeyRange.bound(`${head}/`, `${head}0`, false, true);
+}
+
+// A page that is busy, or gone in the next moment, hears no answers: what is written is asked for at once, and committed.
+
+async function putDraft(database: IDBPDatabase<Stores>, draft: SessionDraft, stamp: string): Promise<void> {
+  const transaction = database.transaction('drafts', 'readwrite');
+  await whole(transaction, () => {
+    const asked = [transaction.store.put(draft, DRAFT_KEY), transaction.store.put(stamp, STAMP_KEY), transaction.store.delete(keysUnder(DRAFT_KEY))];
+    transaction.commit();
+    return Promise.all(asked);
+  });
+}
+
+/** The piece of a draft that is no longer there is read by nobody, and goes with the next one. */
+async function addToDraft(database: IDBPDatabase<Stores>, stamp: string, index: number, rows: string): Promise<boolean> {
+  const transaction = database.transaction('drafts', 'readwrite');
+  const [there] = await whole(transaction, () => {
+    const asked = [transaction.store.get(STAMP_KEY), transaction.store.put(rows, pieceKey(stamp, index))] as const;
+    transaction.commit();
+    return Promise.all(asked);
+  });
+  return there === stamp;
+}
+
+async function readDraft(database: IDBPDatabase<Stores>): Promise<SessionDraft | null> {
+  const { store } = database.transaction('drafts');
+  const [draft, stamp] = await Promise.all([store.get(DRAFT_KEY), store.get(STAMP_KEY)]);
+  if (typeof draft !== 'object') return null;
+  const pieces = await store.getAll(keysUnder(`${DRAFT_KEY}/${String(stamp)}`));
+  return { ...draft, strokes: draft.strokes + pieces.join('') };
 }
 
 /** NaN where the job has no such coat, which `parseSession` refuses. */

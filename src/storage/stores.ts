@@ -53,8 +53,8 @@ export interface Stores extends DBSchema {
   sessions: { key: string; value: ListedSession };
   /** The long parts of a session, by its id. */
   sessionTexts: { key: string; value: Pick<SessionSpec, 'job' | 'strokes'> };
-  /** At most one, under `DRAFT_KEY`. */
-  drafts: { key: string; value: SessionDraft };
+  /** At most one, under `DRAFT_KEY`; under keys that begin so its stamp, and the rows that were sprayed since, in order. */
+  drafts: { key: string; value: SessionDraft | string };
   /** What lists show of the jobs. */
   jobs: { key: string; value: JobHead };
   /** Parts of the jobs by job and name of the part: the long ones are written once. jobStore.ts says which there are. */
@@ -64,8 +64,27 @@ export interface Stores extends DBSchema {
 /** The transaction in which a database is brought to a newer version. */
 export type Upgrading = IDBPTransaction<Stores, StoreNames<Stores>[], 'versionchange'>;
 
+/** What `whole` needs of a transaction. */
+interface Ending {
+  readonly done: Promise<void>;
+  readonly error: DOMException | null;
+  abort(): void;
+}
+
+/** Does all of an act in one transaction, or nothing. @throws what storage refused: what a request says of a transaction that ended is only that it ended. */
+export async function whole<T>(transaction: Ending, act: () => Promise<T>): Promise<T> {
+  try {
+    const result = await act();
+    await transaction.done;
+    return result;
+  } catch (why) {
+    abandon(transaction);
+    throw transaction.error ?? why;
+  }
+}
+
 /** Ends a transaction with nothing of it kept: a value that cannot be stored is refused before the transaction knows of it. */
-export function abandon(transaction: { readonly done: Promise<void>; abort(): void }): void {
+export function abandon(transaction: Omit<Ending, 'error'>): void {
   transaction.done.catch(() => undefined);
   try {
     transaction.abort();

@@ -109,9 +109,20 @@ export async function saveKeptStrokes(id: string): Promise<void> {
   if (kept !== null) saveStrokes(kept.session);
 }
 
-/** Keeps the session under way as far as it is. @returns whether it is kept. */
-export function keepDraft(draft: SessionDraft): Promise<boolean> {
-  return attempt('The session under way is not being kept; it is safe while this page stays open', (shelf) => shelf.putDraft(draft));
+const NOT_BEING_KEPT = 'The session under way is not being kept; it is safe while this page stays open';
+
+/** Keeps the session under way as far as it is. @param stamp by which it can be added to. @returns whether it is kept. */
+export function keepDraft(draft: SessionDraft, stamp?: string): Promise<boolean> {
+  return attempt(NOT_BEING_KEPT, (shelf) => shelf.putDraft(draft, stamp));
+}
+
+/** Puts rows behind the draft of `stamp` as its piece `index`. @returns whether they are kept: not where another session has become the draft meanwhile. */
+export async function addToDraft(stamp: string, index: number, rows: string): Promise<boolean> {
+  let isAdded = false;
+  await attempt(NOT_BEING_KEPT, async (shelf) => {
+    isAdded = await shelf.addToDraft(stamp, index, rows);
+  });
+  return isAdded;
 }
 
 /** What was under way when the page was last closed; null where nothing was. */

@@ -1,7 +1,7 @@
 import { signal, type Signal } from '@preact/signals';
 import {
-  emptyShownFilm, fanWidthRatio, filmBeneath, handNow, LiveSpray, settleCoat, strokesOf, writeRecording, writeShown,
-  type CoatSetting, type Drill, type Pose, type RubricSpec, type ShownFilm,
+  emptyShownFilm, fanWidthRatio, filmBeneath, handNow, LiveSpray, settleCoat, strokesOf, writeShown,
+  type CoatSetting, type Drill, type PathBuilder, type Pose, type RubricSpec, type ShownFilm,
 } from '../../../sim/index.ts';
 import type { SprayCanvas } from '../../canvas/spray/sprayScene.ts';
 import { gunScene } from '../../worker/gunScene.ts';
@@ -49,6 +49,8 @@ export interface RoomParts {
   readonly rubric: () => RubricSpec;
   readonly sounds: Sounds;
   readonly settingsChanged: (settings: HandSettings) => void;
+  /** Called at the end of each frame. */
+  readonly framed: () => void;
 }
 
 export type Phase = 'aiming' | 'spraying' | 'passing' | 'full';
@@ -161,13 +163,9 @@ export class SprayRoom {
     this.phase.value = 'passing';
   }
 
-  /** The strokes so far as a recording; empty before the first trigger. */
-  strokesText(): string {
-    return this.live.rows.count === 0 ? '' : [...writeRecording(this.live.rows.build())].join('');
-  }
-
-  get rowCount(): number {
-    return this.live.rows.count;
+  /** The rows so far: none before the first trigger, others once it was begun again. */
+  get rows(): PathBuilder {
+    return this.live.rows;
   }
 
   close(): void {
@@ -237,6 +235,7 @@ export class SprayRoom {
     this.costs.add(performance.now() - began_ms);
     this.draw();
     if (now_ms - this.gauged_ms >= GAUGE_MS) this.readGauges(now_ms);
+    this.parts.framed();
   }
 
   private workBudget_ms(sinceFrame_ms: number): number {

@@ -1,20 +1,19 @@
 import { effect, signal, untracked } from '@preact/signals';
-import { taskOf, type Drill } from '../../../sim/index.ts';
+import { taskOf, writeRecording, type Drill } from '../../../sim/index.ts';
 import type { SprayCanvas } from '../../canvas/spray/sprayScene.ts';
 import type { SessionDraft } from '../../storage/sessions.ts';
 import { problemOf } from '../problem.ts';
 import { state } from '../state.ts';
 import { darkNow } from '../theme.ts';
 import { finishSession } from './debriefing.ts';
-import { clearDraft, keepDraft, readDraft } from './keptSessions.ts';
+import { DraftKeeper } from './draftKeeper.ts';
+import { clearDraft, readDraft } from './keptSessions.ts';
 import { drill, isMatched, practice, rubric, setPrefs, shownValue } from './practice.ts';
 import { Sounds } from './sounds.ts';
 import { SprayRoom } from './sprayRoom.ts';
 
-/** The session under way is kept this often; a long one, whose text is long, less often. */
-const DRAFT_MS = 5000;
-const LONG_DRAFT_MS = 30_000;
-const LONG_ROWS = 60_000;
+/** What was sprayed since is kept this often: a browser that is killed may take a second along, and a busy one is late. */
+const DRAFT_MS = 250;
 const PX_PER_M = 1000;
 
 /** The room that is open; null while none is. */
@@ -23,6 +22,8 @@ export const room = signal<SprayRoom | null>(null);
 export const startedIn_ms = signal(0);
 
 const sounds = new Sounds();
+const drafts = new DraftKeeper();
+let kept_ms = -Infinity;
 
 /**
  * Opens the room in `host` and keeps it in step with what the reader has set: another drill is
@@ -84,6 +85,7 @@ function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
       hand: state.practice.peek().hand,
       rubric: () => rubric.peek(),
       sounds,
+      framed: keepIfDue,
       settingsChanged: ({ fanTurned, keySpeed_m_s }) => setPrefs({ hand: { ...state.practice.peek().hand, fanTurned, keySpeed_m_s } }),
     });
     opened.setLook(lookOf(chosen));
@@ -91,7 +93,7 @@ function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
     startedIn_ms.value = performance.now() - began_ms;
     practice.problem.value = null;
     return () => {
-      void draftOf(opened, chosen);
+      void keepRoom(opened, chosen);
       opened.close();
     };
   } catch (thrown) {
@@ -108,7 +110,7 @@ const MOST_THROWN = 5;
 
 /** Whether something has been sprayed that is not finished. */
 export function isUnderWay(): boolean {
-  return (room.peek()?.rowCount ?? 0) > 0;
+  return (room.peek()?.rows.count ?? 0) > 0;
 }
 
 /** Ends the session and has it looked through. */
@@ -170,36 +172,33 @@ function scaleOf(): number | null {
   return prefs.trueScale && prefs.screen !== null && isMatched(prefs, window.devicePixelRatio) ? prefs.screen.pxPerMm * PX_PER_M : null;
 }
 
+/** @returns what ends it. */
 function keepDrafts(): () => void {
-  let keptRows = 0;
-  let kept_ms = 0;
-  const timer = setInterval(() => {
-    const now = room.peek();
-    if (now === null || now.rowCount === keptRows) return;
-    if (performance.now() - kept_ms < (now.rowCount > LONG_ROWS ? LONG_DRAFT_MS : 0)) return;
-    keptRows = now.rowCount;
-    kept_ms = performance.now();
-    void draftOf(now, drill.peek());
-  }, DRAFT_MS);
-  const hide = (): void => {
-    const now = room.peek();
-    if (now !== null) void draftOf(now, drill.peek());
-  };
-  addEventListener('pagehide', hide);
-  document.addEventListener('visibilitychange', hide);
+  addEventListener('pagehide', keepNow);
+  document.addEventListener('visibilitychange', keepNow);
   return () => {
-    clearInterval(timer);
-    removeEventListener('pagehide', hide);
-    document.removeEventListener('visibilitychange', hide);
+    removeEventListener('pagehide', keepNow);
+    document.removeEventListener('visibilitychange', keepNow);
   };
 }
 
-async function draftOf(now: SprayRoom, chosen: Drill): Promise<void> {
-  const draft = draftFrom(now, chosen);
-  if (draft !== null) await keepDraft(draft);
+function keepNow(): void {
+  const now = room.peek();
+  if (now === null) return;
+  kept_ms = performance.now();
+  void keepRoom(now, drill.peek());
+}
+
+/** Called in each frame, which a busy page still draws while its timers are late. */
+function keepIfDue(): void {
+  if (performance.now() - kept_ms >= DRAFT_MS) keepNow();
+}
+
+function keepRoom(now: SprayRoom, chosen: Drill): Promise<void> {
+  return drafts.keep(now.rows, () => draftFrom(now, chosen));
 }
 
 function draftFrom(now: SprayRoom, chosen: Drill): SessionDraft | null {
-  const strokes = now.strokesText();
-  return strokes === '' ? null : { task: taskOf(chosen), job: now.setting.job, trainee: state.practice.peek().trainee, strokes };
+  if (now.rows.count === 0) return null;
+  return { task: taskOf(chosen), job: now.setting.job, trainee: state.practice.peek().trainee, strokes: [...writeRecording(now.rows.build())].join('') };
 }

@@ -4,7 +4,7 @@ import type { Page } from '@playwright/test';
 export interface Act {
   /** The text of the field after each key, with the time at which the page had taken it, ms. */
   readonly keys: { readonly text: string; readonly at_ms: number }[];
-  /** When the first spray landed, ms. */
+  /** When the trigger was asked to open, ms: no later than it did. */
   readonly sprayedFrom_ms: number | null;
 }
 
@@ -54,8 +54,8 @@ export function sprayUntil(page: Page): Acting {
     if (box === null) throw new Error('no panel to spray');
     const across = (share: number): number => box.x + box.width * (0.25 + 0.5 * share);
     await page.mouse.move(across(0), box.y + box.height / 2);
-    await page.mouse.down();
     const act: Act = { keys: [], sprayedFrom_ms: Date.now() };
+    await page.mouse.down();
     const go = async (): Promise<void> => {
       for (let i = 0; ; i++) await page.mouse.move(across(Math.abs(((i / 40) % 2) - 1)), box.y + box.height * (0.4 + 0.2 * Math.sin(i / 90)));
     };

@@ -39,8 +39,7 @@ export async function killLane(url: string, count: number, random: () => number,
 
 async function killOnce(url: string, profile: string, random: () => number, turn: number): Promise<Kill> {
   const doing = random() < 0.75 ? 'typing' : 'spraying';
-  // Spraying is kept every 5 s, so that it takes longer to see something.
-  const after_ms = doing === 'typing' ? 300 + 2700 * random() : 500 + 8500 * random();
+  const after_ms = doing === 'typing' ? 300 + 2700 * random() : 500 + 5500 * random();
   const first = await open(url, profile);
   let act: Act;
   let killed_ms: number;

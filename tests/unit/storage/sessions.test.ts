@@ -75,4 +75,23 @@ describe('openSessions', () => {
     await shelf.clearDraft();
     expect(await shelf.readDraft()).toBeNull();
   });
+
+  it('goes on with its draft piece by piece, and with no other', async () => {
+    const shelf = await openSessions('sessions-added');
+    const { task, job, trainee } = session();
+    const draft = { task, job, trainee, strokes: 'head\n' };
+    const added = Array.from({ length: 12 }, (_, i) => `${i}\n`);
+    expect(await shelf.addToDraft('first', 0, '0\n')).toBe(false);
+    await shelf.putDraft(draft, 'first');
+    for (const [index, rows] of added.entries()) expect(await shelf.addToDraft('first', index, rows)).toBe(true);
+    // In order, also from the tenth on.
+    expect(await shelf.readDraft()).toEqual({ ...draft, strokes: ['head\n', ...added].join('') });
+    await shelf.putDraft({ ...draft, strokes: 'other\n' }, 'second');
+    expect(await shelf.addToDraft('first', 12, 'lost\n')).toBe(false);
+    expect(await shelf.readDraft()).toEqual({ ...draft, strokes: 'other\n' });
+    await shelf.addToDraft('second', 0, '0\n');
+    await shelf.clearDraft();
+    const database = await openDatabase('sessions-added');
+    expect(await database.count('drafts')).toBe(0);
+  });
 });

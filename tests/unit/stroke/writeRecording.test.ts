@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { planStrokes } from '../../../sim/stroke/planStrokes.ts';
 import { createRecordingReader } from '../../../sim/stroke/recordingReader.ts';
-import { writeRecording } from '../../../sim/stroke/writeRecording.ts';
+import { PathBuilder } from '../../../sim/stroke/pathBuilder.ts';
+import { recordingRows, writeRecording } from '../../../sim/stroke/writeRecording.ts';
 import { rectangle } from './panels.ts';
 
 const { path } = planStrokes(
@@ -28,6 +29,17 @@ describe('writeRecording', () => {
       expect(again.trigger[i]).toBe(path.trigger[i]);
     }
     expect([...writeRecording(again)].join('')).toBe(text);
+  });
+
+  it('of its first rows goes on with the rows of the rest', () => {
+    const rows = new PathBuilder();
+    for (let i = 0; i < path.count; i++) rows.addRow(path.t_s[i]!, path.x_m[i]!, path.y_m[i]!, path.z_m[i]!, path.fan_rad[i]!, path.pitch_rad[i]!, path.yaw_rad[i]!, path.trigger[i]!);
+    const whole = [...writeRecording(rows.build())].join('');
+    for (const cut of [0, 1, rows.count - 1, rows.count]) {
+      const first = new PathBuilder();
+      for (let i = 0; i < cut; i++) first.addRow(path.t_s[i]!, path.x_m[i]!, path.y_m[i]!, path.z_m[i]!, path.fan_rad[i]!, path.pitch_rad[i]!, path.yaw_rad[i]!, path.trigger[i]!);
+      expect([...writeRecording(first.build())].join('') + recordingRows(rows.from(cut)), `cut at ${cut}`).toBe(whole);
+    }
   });
 
   it('comes in pieces', () => {
