@@ -1,6 +1,7 @@
 import { CrosscoatError, serialiseJob, type Job } from '../../sim/index.ts';
 import { download } from '../storage/download.ts';
 import type { ExportKind } from '../worker/protocol.ts';
+import { fileStem } from '../workshop/fileStem.ts';
 import { demoWithSession } from './demo.ts';
 import { replaceJob } from './document.ts';
 import { problemOf } from './problem.ts';
@@ -54,7 +55,7 @@ export function saveJob(): void {
 
 /** Saves any job so. */
 export function saveJobFile(job: Job): void {
-  download(new Blob([serialiseJob(job)], { type: 'application/json' }), `${fileStem(job)}.crosscoat.json`);
+  download(new Blob([serialiseJob(job)], { type: 'application/json' }), `${fileStem(job.name, 'job')}.crosscoat.json`);
 }
 
 const EXPORT_ENDINGS: Readonly<Record<ExportKind, string>> = {
@@ -70,7 +71,7 @@ export async function exportAs(kind: ExportKind): Promise<void> {
   if (session === null) return;
   try {
     const blob = await session.exportFile(kind);
-    download(blob, `${fileStem(state.job.peek())}-${EXPORT_ENDINGS[kind]}`);
+    download(blob, `${fileStem(state.job.peek().name, 'job')}-${EXPORT_ENDINGS[kind]}`);
   } catch (thrown) {
     state.notice.value = problemOf('Nothing was exported', thrown);
   }
@@ -83,10 +84,4 @@ export async function startFromDemo(): Promise<void> {
   } catch (thrown) {
     state.notice.value = problemOf('The demo could not be loaded', thrown);
   }
-}
-
-/** How the files of a job begin. */
-export function fileStem(job: Job): string {
-  const stem = job.name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-').replaceAll(/^-|-$/g, '');
-  return stem === '' ? 'job' : stem.slice(0, 60);
 }

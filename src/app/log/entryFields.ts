@@ -107,18 +107,23 @@ function dropGroupDrafts(group: GroupKey): void {
   for (const key of [...GROUPS[group].needs, ...GROUPS[group].may]) dropDraft(draftPointer([group, key]));
 }
 
+/** What is typed of a group that lacks others. */
+function typedInGroup(group: GroupKey): string {
+  return GROUPS[group].needs.map((key) => state.drafts.value[draftPointer([group, key])]?.text.trim() ?? '').filter((text) => text !== '').join(' ');
+}
+
 /** Whether a group has figures typed that are not in the entry yet, for want of others. */
 export function isHalfTyped(group: GroupKey): boolean {
   const entry = openEntry.value;
   if (entry === null || entry[group] !== undefined) return false;
-  return GROUPS[group].needs.some((key) => (state.drafts.value[draftPointer([group, key])]?.text.trim() ?? '') !== '');
+  return typedInGroup(group) !== '';
 }
 
 /** What is typed in the open entry's fields and is not in it: signing would leave it out. */
-export function unfinishedFields(): number {
+export function unfinishedFields(): readonly string[] {
   const head = `/log/${openIndex.value}/`;
   const isComb = (pointer: string): boolean => pointer.startsWith(`${head}combs/next/`);
-  return wrongFields(head, (pointer, { text }) => isComb(pointer) && text.trim() !== '') + (Object.keys(GROUPS) as GroupKey[]).filter(isHalfTyped).length;
+  return [...wrongFields(head, (pointer, { text }) => isComb(pointer) && text.trim() !== ''), ...(Object.keys(GROUPS) as GroupKey[]).filter(isHalfTyped).map(typedInGroup)];
 }
 
 /** The reader has left a field: what is typed next is another change. Half a group stays as typed. */

@@ -35,12 +35,7 @@ export function chooseEntry(id: string): void {
 /** Takes the open entry out of the log; undo brings it back. One that was ever signed stays, with its signature. */
 export function removeEntry(): void {
   const [job, entry, gone] = [state.job.peek(), openEntry.peek(), openIndex.peek()];
-  if (entry === null) return;
-  if (entry.signed !== undefined) {
-    logStage.problem.value = { title: 'Nothing was removed', text: `${entry.signed.who} signed “${entry.name}”, so it is locked and stays in the log.`, place: {} };
-    return;
-  }
-  if (refusedAsOnceSigned(entry, logStage.problem)) return;
+  if (entry === null || refusedAsOnceSigned(entry, logStage.problem)) return;
   dropLogDrafts();
   changeJob('Remove an entry', { ...job, log: (job.log ?? []).filter((_, k) => k !== gone) });
   lookAtLog({ entry: '' });

@@ -2,7 +2,7 @@ import { batch, effect, signal } from '@preact/signals';
 import type { Job, UnitSystem } from '../../../sim/index.ts';
 import { download } from '../../storage/download.ts';
 import type { RecordReply } from '../../worker/recordMessages.ts';
-import { fileStem } from '../files.ts';
+import { fileStem } from '../../workshop/fileStem.ts';
 import { latestOnly } from '../latest.ts';
 import { nowMoment } from '../nowMoment.ts';
 import type { Problem } from '../problem.ts';
@@ -60,7 +60,7 @@ export function saveRecord(kind: RecordFile): void {
   const [record, job] = [recordSheet.record.peek(), recordSheet.madeOf.peek()];
   if (record === null || job === null) return;
   const [key, type, end] = FILES[kind];
-  download(new Blob([record[key]], { type: `${type};charset=utf-8` }), `${fileStem(job)}-${end}`);
+  download(new Blob([record[key]], { type: `${type};charset=utf-8` }), `${fileStem(job.name, 'job')}-${end}`);
 }
 
 /** Prints the record as it stands in its frame. */

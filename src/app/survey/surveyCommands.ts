@@ -4,7 +4,7 @@ import { freshId } from '../freshId.ts';
 import { refusedAsOnceSigned } from '../log/keptSignature.ts';
 import { nowMoment } from '../nowMoment.ts';
 import { state } from '../state.ts';
-import { changeSurvey, refusedAsSigned, replaceSurvey } from './surveyChange.ts';
+import { changeSurvey, replaceSurvey } from './surveyChange.ts';
 import { lookAtSurvey, shownSurvey, surveyIndex, surveyStage } from './survey.ts';
 import { ruleOfKind, type RuleKind } from './surveyRules.ts';
 
@@ -38,7 +38,7 @@ export function duplicateSurvey(): void {
 export function removeSurvey(): void {
   const job = state.job.peek();
   const [survey, gone] = [shownSurvey.peek(), surveyIndex.peek()];
-  if (survey === null || refusedAsSigned(survey) || refusedAsOnceSigned(survey, surveyStage.problem)) return;
+  if (survey === null || refusedAsOnceSigned(survey, surveyStage.problem)) return;
   dropSurveyDrafts();
   changeJob('Remove a survey', { ...job, surveys: (job.surveys ?? []).filter((_, k) => k !== gone) });
   lookAtSurvey({ survey: '' });

@@ -81,13 +81,16 @@ describe('surveys', () => {
     addReadings('Add', [{ kind: 'metal', dry_um: 52 }]);
     expect(signOff({ who: 'Inga Vestermark' })).toBe(true);
     const signed = state.job.peek();
-    const tries = [() => changeSurvey('Name', '/name', 'x'), () => addReadings('Add', [{ kind: 'metal', dry_um: 1 }]), () => removeSurvey(), () => chooseRule('spots-areas'), () => removeReading(0), () => turnCoat('x', false)];
+    const tries = [() => changeSurvey('Name', '/name', 'x'), () => addReadings('Add', [{ kind: 'metal', dry_um: 1 }]), () => chooseRule('spots-areas'), () => removeReading(0), () => turnCoat('x', false)];
     for (const attempt of tries) {
       surveyStage.problem.value = null;
       attempt();
       expect(state.job.peek()).toBe(signed);
       expect(surveyStage.problem.peek()?.text).toMatch(/Inga Vestermark signed .* reopen it first/);
     }
+    removeSurvey();
+    expect(state.job.peek()).toBe(signed);
+    expect(surveyStage.problem.peek()).toMatchObject({ title: 'Nothing was removed', text: expect.stringMatching(/Inga Vestermark signed .* locked and stays/) as string });
     expect(reopen('Inga Vestermark', 'one reading was of another panel')).toBe(true);
     expect(shown().history.at(-1)?.what).toBe('/signed');
     expect(changeSurvey('Name', '/name', 'x')).toBe(true);
