@@ -3,12 +3,15 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { allowed_ms } from './allowedTime.ts';
 import { expect, test } from './appPage.ts';
+import { pressEnter } from './press.ts';
 import { isNarrow } from './stagePage.ts';
 
 /** The jobs, opened from the title block. */
 async function openJobs(page: Page, sheet?: string): Promise<Locator> {
-  await page.getByRole('button', { name: 'Jobs', exact: true }).press('Enter');
   const stage = page.getByRole('dialog', { name: 'Jobs' });
+  // What was done on it may still be closing it.
+  await expect(stage).toBeHidden();
+  await pressEnter(page.getByRole('button', { name: 'Jobs', exact: true }));
   await expect(stage.locator('.jobs-told')).toBeAttached();
   if (sheet !== undefined) await stage.getByRole('tab', { name: sheet, exact: true }).press('Enter');
   return stage;
@@ -16,6 +19,14 @@ async function openJobs(page: Page, sheet?: string): Promise<Locator> {
 
 function row(stage: Locator, name: RegExp): Locator {
   return stage.locator('.jobs-row').filter({ hasText: name });
+}
+
+/** Another name for the chosen job, typed. */
+async function rename(page: Page, stage: Locator, name: string): Promise<void> {
+  await pressEnter(stage.getByRole('button', { name: 'Rename…' }));
+  await expect(stage.getByRole('textbox', { name: 'New name' })).toBeFocused();
+  await page.keyboard.type(name);
+  await page.keyboard.press('Enter');
 }
 
 async function exported(page: Page, stage: Locator): Promise<Buffer> {
@@ -32,17 +43,15 @@ test('jobs are made, found, renamed, copied, put away, removed and put back by t
   await app.settled();
   let stage = await openJobs(page);
   await expect(row(stage, /Rudder.*open now/)).toHaveCount(1);
-  await stage.getByRole('button', { name: 'New small job' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'New small job' }));
   await expect(stage).toBeHidden();
   await expect(page.locator('.title-name p').first()).toHaveText('New job');
 
   stage = await openJobs(page);
   await expect(row(stage, /New job.*open now/)).toHaveCount(1);
-  await stage.getByRole('button', { name: 'Rename…' }).press('Enter');
-  await page.keyboard.type('Élevator of the trainer');
-  await page.keyboard.press('Enter');
+  await rename(page, stage, 'Élevator of the trainer');
   await expect(row(stage, /Élevator/)).toHaveCount(1);
-  await stage.getByRole('button', { name: 'Duplicate' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Duplicate' }));
   await expect(row(stage, /Élevator of the trainer, copy/)).toHaveAttribute('aria-expanded', 'true');
 
   // Found without case and accent; the arrow leads into the list.
@@ -53,51 +62,50 @@ test('jobs are made, found, renamed, copied, put away, removed and put back by t
   await search.press('ArrowDown');
   await expect(row(stage, /copy/)).toBeFocused();
 
-  await stage.getByRole('button', { name: 'Archive', exact: true }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Archive', exact: true }));
   await expect(stage.getByText('Archived (1)')).toBeVisible();
-  await stage.getByRole('button', { name: 'Bring back' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Bring back' }));
   await expect(stage.getByText('Archived (1)')).toBeHidden();
 
-  await stage.getByRole('button', { name: 'Remove…' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Remove…' }));
   await expect(stage.getByText('It goes with all that is in it: 1 coat.')).toBeVisible();
-  await stage.getByRole('button', { name: 'Remove it' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Remove it' }));
   await expect(stage.locator('.jobs-row')).toHaveCount(0);
-  await stage.getByRole('button', { name: 'Put back' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Put back' }));
   await expect(stage.locator('.jobs-row')).toHaveCount(1);
 
   // Another job in hand; the one before stays as it was.
   await search.fill('rudder');
   await search.press('ArrowDown');
   await page.keyboard.press('Enter');
-  await stage.getByRole('button', { name: 'Open', exact: true }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Open', exact: true }));
   await expect(stage).toBeHidden();
   await expect(page.locator('.title-name p').first()).toHaveText('Rudder, first build coat');
 
   // The last job again as a plan, without what was done.
   stage = await openJobs(page);
-  await stage.getByRole('button', { name: 'New plan from the chosen job' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'New plan from the chosen job' }));
   await expect(page.locator('.title-name p').first()).toHaveText('Rudder, first build coat, again');
 });
 
 test('a workshop goes out as one zip and comes back after a look at what would change', async ({ app, page }) => {
   await app.settled();
   let stage = await openJobs(page);
-  await stage.getByRole('button', { name: 'New small job' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'New small job' }));
   stage = await openJobs(page, 'Export and restore');
   const zip = await exported(page, stage);
 
   // One removed, one changed since.
-  await stage.getByRole('tab', { name: 'Jobs', exact: true }).press('Enter');
-  await row(stage, /Rudder/).press('Enter');
-  await stage.getByRole('button', { name: 'Remove…' }).press('Enter');
-  await stage.getByRole('button', { name: 'Remove it' }).press('Enter');
-  await row(stage, /New job/).press('Enter');
-  await stage.getByRole('button', { name: 'Rename…' }).press('Enter');
-  await page.keyboard.type('Changed since');
-  await page.keyboard.press('Enter');
+  await pressEnter(stage.getByRole('tab', { name: 'Jobs', exact: true }));
+  await pressEnter(row(stage, /Rudder/));
+  await pressEnter(stage.getByRole('button', { name: 'Remove…' }));
+  await pressEnter(stage.getByRole('button', { name: 'Remove it' }));
+  await expect(row(stage, /Rudder/)).toHaveCount(0);
+  await pressEnter(row(stage, /New job/));
+  await rename(page, stage, 'Changed since');
   await expect(row(stage, /Changed since/)).toHaveCount(1);
 
-  await stage.getByRole('tab', { name: 'Export and restore' }).press('Enter');
+  await pressEnter(stage.getByRole('tab', { name: 'Export and restore' }));
   await stage.getByTestId('restore-file').setInputFiles({ name: 'w.zip', mimeType: 'application/zip', buffer: zip });
   await expect(stage.getByRole('heading', { name: 'What would change' })).toBeVisible();
   const rows = stage.locator('.jobs-plan-row');
@@ -106,18 +114,18 @@ test('a workshop goes out as one zip and comes back after a look at what would c
   await expect(stage.getByText('Restore would add 1, leave 1 out. Nothing has been written yet.')).toBeVisible();
   await rows.filter({ hasText: 'New job' }).getByRole('combobox').selectOption('copy');
   // Looking has written nothing.
-  await stage.getByRole('tab', { name: 'Jobs', exact: true }).press('Enter');
+  await pressEnter(stage.getByRole('tab', { name: 'Jobs', exact: true }));
   await expect(stage.locator('.jobs-row')).toHaveCount(1);
-  await stage.getByRole('tab', { name: 'Export and restore' }).press('Enter');
-  await stage.getByRole('button', { name: 'Restore', exact: true }).press('Enter');
+  await pressEnter(stage.getByRole('tab', { name: 'Export and restore' }));
+  await pressEnter(stage.getByRole('button', { name: 'Restore', exact: true }));
   await expect(stage.locator('.jobs-done li')).toHaveCount(2);
-  await stage.getByRole('tab', { name: 'Jobs', exact: true }).press('Enter');
+  await pressEnter(stage.getByRole('tab', { name: 'Jobs', exact: true }));
   await expect(row(stage, /Rudder, first build coat/)).toHaveCount(1);
   await expect(row(stage, /New job, from the zip/)).toHaveCount(1);
   await expect(row(stage, /Changed since/)).toHaveCount(1);
 
   // The same zip again: what was taken in is known to be the same.
-  await stage.getByRole('tab', { name: 'Export and restore' }).press('Enter');
+  await pressEnter(stage.getByRole('tab', { name: 'Export and restore' }));
   await stage.getByTestId('restore-file').setInputFiles({ name: 'w.zip', mimeType: 'application/zip', buffer: zip });
   await expect(rows.filter({ hasText: 'Rudder' })).toContainText('Here already, the same.');
 });
@@ -143,7 +151,7 @@ for (const width of [360, 1280]) {
     await stage.getByTestId('restore-file').setInputFiles({ name: 'w.zip', mimeType: 'application/zip', buffer: zip });
     await expect(stage.getByRole('heading', { name: 'What would change' })).toBeVisible();
     for (const sheet of ['Export and restore', 'Storage', 'Jobs']) {
-      await stage.getByRole('tab', { name: sheet, exact: true }).press('Enter');
+      await pressEnter(stage.getByRole('tab', { name: sheet, exact: true }));
       expect(await isNarrow(page, '.jobs'), `${sheet} fits ${width} px`).toBe(true);
       expect((await new AxeBuilder({ page }).include('.jobs').analyze()).violations, sheet).toEqual([]);
     }

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './appPage.ts';
+import { pressEnter } from './press.ts';
 import { isNarrow, openStage } from './stagePage.ts';
 
 test.setTimeout(180_000);
@@ -52,15 +53,15 @@ test('readings are entered by the keyboard alone, changed, removed, and brought 
   await expect(stage.getByRole('row', { name: /^1 105 µm dry 105 µm x 260, y 635 mm/ })).toBeVisible();
   await expect(stage.getByRole('row', { name: /^5 102 µm dry 102 µm not said/ })).toBeVisible();
 
-  await stage.getByRole('button', { name: 'Change reading 5' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Change reading 5' }));
   const editor = stage.getByRole('region', { name: 'Reading 5' });
   await editor.getByRole('textbox', { name: 'Film as read, dry' }).fill('101');
   await expect(stage.getByRole('row', { name: /^5 101 µm dry/ })).toBeVisible();
-  await editor.getByRole('button', { name: 'Done' }).press('Enter');
+  await pressEnter(editor.getByRole('button', { name: 'Done' }));
   await expect(stage.getByText(/^1 change since/)).toBeVisible();
-  await stage.getByRole('button', { name: 'Remove reading 5' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Remove reading 5' }));
   await expect(stage.getByRole('heading', { name: '4 readings' })).toBeVisible();
-  await stage.getByRole('button', { name: 'Undo' }).press('Enter');
+  await pressEnter(stage.getByRole('button', { name: 'Undo' }));
   await expect(stage.getByRole('heading', { name: '5 readings' })).toBeVisible();
 
   await page.setViewportSize({ width: 360, height: 740 });
@@ -153,7 +154,7 @@ test('a coupon is worked out at once, and a signed survey is locked', async ({ a
   await expect(stage.getByRole('button', { name: 'Remove reading 1' })).toBeDisabled();
   await expect(stage.getByRole('textbox', { name: 'Name of the survey' })).toBeDisabled();
   await stage.getByRole('button', { name: 'Remove', exact: true }).click();
-  await expect(stage.getByRole('alert').filter({ hasText: 'Nothing was changed' })).toContainText('reopen it first');
+  await expect(stage.getByRole('alert').filter({ hasText: 'Nothing was removed' })).toContainText('so it is locked and stays');
   await dropFile(stage, 'late.csv', 'dft_um\n50\n');
   await expect(stage.getByRole('heading', { name: '1 reading' })).toBeVisible();
 });
