@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { MOST_CHANGES } from '../base/historyLimits.ts';
 import { ChangeSchema, moment, PERSON, SignedSchema } from './recordSchema.ts';
 import { id, list, number, oneOf, record, text, wholeNumber, yesNo } from './words.ts';
 
@@ -99,7 +100,7 @@ export const LogEntrySchema = record(
     sanding: v.optional(record({ grit: wholeNumber(40, 5000, 'grit number of the paper'), wet: yesNo('sanded wet') }, 'sanding')),
     notes: v.optional(text(5000, 'remark')),
     photos: v.optional(list(PhotoSchema, 0, 12, 'photographs'), []),
-    history: v.optional(list(ChangeSchema, 0, 2000, 'changes, oldest first'), []),
+    history: v.optional(list(ChangeSchema, 0, MOST_CHANGES, 'changes, oldest first'), []),
     signed: v.optional(SignedSchema),
   },
   'an entry of the log',

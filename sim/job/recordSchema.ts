@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { LONGEST_BEFORE } from '../base/historyLimits.ts';
 import { record, text } from './words.ts';
 
 /** What log entries and surveys have in common: when, who, what was there before, and the sign-off. */
@@ -30,7 +31,7 @@ export const ChangeSchema = record(
     at: moment('when it was changed'),
     who: text(200, 'who changed it'),
     what: text(300, 'what was changed: a JSON pointer within the entry'),
-    before: text(20000, 'what was there before, as JSON; empty where nothing was'),
+    before: text(LONGEST_BEFORE, 'what was there before, as JSON; empty where nothing was'),
   },
   'a change that was made later',
 );

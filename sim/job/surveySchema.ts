@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { MOST_CHANGES } from '../base/historyLimits.ts';
 import { COMB, PLACE } from './logSchema.ts';
 import { ChangeSchema, moment, PERSON, SignedSchema } from './recordSchema.ts';
 import { id, list, number, oneOf, record, text, wholeNumber } from './words.ts';
@@ -101,7 +102,7 @@ export const SurveySchema = record(
     rule: v.pipe(RuleSchema, v.description('the rule that judges it')),
     readings: v.optional(list(ReadingSchema, 0, MOST_READINGS, 'the readings'), []),
     notes: v.optional(text(5000, 'remark')),
-    history: v.optional(list(ChangeSchema, 0, 2000, 'changes, oldest first'), []),
+    history: v.optional(list(ChangeSchema, 0, MOST_CHANGES, 'changes, oldest first'), []),
     signed: v.optional(SignedSchema),
   },
   'a survey of the film',

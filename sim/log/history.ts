@@ -1,4 +1,5 @@
 import { CrosscoatError } from '../base/errors.ts';
+import { LONGEST_BEFORE, MOST_CHANGES } from '../base/historyLimits.ts';
 import { secondsOfMoment } from '../base/moment.ts';
 import type { ChangeSpec } from '../job/schema.ts';
 import { canonicalForm, sha256Of } from './digest.ts';
@@ -7,9 +8,6 @@ import { SIGNED_POINTER, type Done, type Recorded } from './recorded.ts';
 
 /** Typing in one field by one person is one change for so long, s. Assumed: long enough for a sentence, short enough to tell an afterthought. */
 export const ONE_CHANGE_S = 120;
-/** Most changes, and longest text of what was there before, as the schema has them. */
-const MOST_CHANGES = 2000;
-const LONGEST_BEFORE = 20_000;
 
 /**
  * A record with one value changed, and in its history who changed it when and what was there before. Filling an empty field is no

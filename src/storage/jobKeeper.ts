@@ -1,17 +1,9 @@
-import type { Job } from '../../sim/index.ts';
+import type { InHand } from './inHand.ts';
 import type { JobNews, JobNewsLine } from './jobNews.ts';
 import { JobConflict, type JobStore, type KeptJob } from './jobStore.ts';
 import { lastWordOf, type LastWord } from './lastWord.ts';
 import type { JobHead } from './stores.ts';
 import { startSaver } from './saver.ts';
-
-/** The job that a window works on. All of it is replaced, never changed in place, so that what is the same need not be kept again. */
-export interface InHand {
-  readonly id: string;
-  readonly job: Job;
-  /** Half-typed text by its field. */
-  readonly drafts: unknown;
-}
 
 /** What a keeper asks and tells of its window. */
 export interface KeeperWindow {

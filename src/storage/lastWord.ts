@@ -1,5 +1,5 @@
 import { packJob, type MainPart } from './jobParts.ts';
-import type { InHand } from './jobKeeper.ts';
+import type { InHand } from './inHand.ts';
 
 /** What a window had in hand and not kept when it went: a database answers later, and a page that goes hears no answer. */
 export interface LastWord {

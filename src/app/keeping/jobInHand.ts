@@ -1,5 +1,6 @@
 import { effect } from '@preact/signals';
-import { startJobKeeper, type InHand, type JobKeeper } from '../../storage/jobKeeper.ts';
+import type { InHand } from '../../storage/inHand.ts';
+import { startJobKeeper, type JobKeeper } from '../../storage/jobKeeper.ts';
 import { jobNews } from '../../storage/jobNews.ts';
 import type { JobStore, KeptJob } from '../../storage/jobStore.ts';
 import { state } from '../state.ts';

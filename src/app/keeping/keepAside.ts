@@ -1,7 +1,7 @@
 import { batch } from '@preact/signals';
 import type { Job } from '../../../sim/index.ts';
 import { freshJobId } from '../../storage/freshJobId.ts';
-import type { InHand } from '../../storage/jobKeeper.ts';
+import type { InHand } from '../../storage/inHand.ts';
 import type { JobStore } from '../../storage/jobStore.ts';
 import type { JobHead } from '../../storage/stores.ts';
 import { state } from '../state.ts';

@@ -1,13 +1,9 @@
 import { withChange, type SurveySpec } from '../../../sim/index.ts';
-import { changeJob } from '../document.ts';
 import { doneNow } from '../log/doneNow.ts';
-import { withValueAt } from '../path.ts';
-import { typingOn, type Typing } from '../log/typing.ts';
-import { problemOf } from '../problem.ts';
-import { state } from '../state.ts';
+import { RecordChanges } from '../log/recordChanges.ts';
 import { shownSurvey, surveyIndex, surveyStage } from './survey.ts';
 
-let typing: Typing<SurveySpec> | null = null;
+const changes = new RecordChanges<SurveySpec>({ shown: shownSurvey, path: () => ['surveys', surveyIndex.peek()], problem: surveyStage.problem });
 
 /**
  * Sets one value of the survey shown, as an undoable step. Once the survey holds readings or a history, that keeps what was there
@@ -52,21 +48,9 @@ export function signSurvey(label: string, next: (survey: SurveySpec) => SurveySp
 
 /** What is typed from now on is a change of its own. */
 export function endSurveyTyping(): void {
-  typing = null;
+  changes.endTyping();
 }
 
 function change(label: string, key: string | null, next: (survey: SurveySpec, since: SurveySpec) => SurveySpec): boolean {
-  const survey = shownSurvey.peek();
-  if (survey === null) return false;
-  const on = key === null ? null : typingOn(typing, key, survey);
-  try {
-    const changed = next(survey, on?.since ?? survey);
-    typing = on === null ? null : { ...on, last: changed };
-    changeJob(label, withValueAt(state.job.peek(), ['surveys', surveyIndex.peek()], changed), key);
-    surveyStage.problem.value = null;
-    return true;
-  } catch (thrown) {
-    surveyStage.problem.value = problemOf('Nothing was changed', thrown);
-    return false;
-  }
+  return changes.change(label, key, next) !== null;
 }

@@ -1,6 +1,6 @@
 import './demonstrations.css';
 import type { JSX } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { DEMONSTRATIONS, demonstrationSentence, type ReportedSide } from '../../../sim/index.ts';
 import { state } from '../../app/state.ts';
 import { Handout } from './Handout.tsx';
@@ -10,6 +10,7 @@ import { LessonFigures } from './LessonFigures.tsx';
 import { LessonLegend } from './LessonLegend.tsx';
 import { LessonMap } from './LessonMap.tsx';
 import { choose, chosen, lesson, openAsJob, runLessons } from './lessonStage.ts';
+import { useOverWindow } from '../frame/useOverWindow.ts';
 
 export interface DemonstrationStageProps {
   readonly close: () => void;
@@ -17,10 +18,9 @@ export interface DemonstrationStageProps {
 
 /** The instructor's stage: one demonstration, its sides beside each other on one clock, its knob, and what to ask. */
 export function DemonstrationStage({ close }: DemonstrationStageProps): JSX.Element {
-  const stage = useRef<HTMLDivElement>(null);
+  const stage = useOverWindow(() => { if (!isFull) close(); });
   const isFull = useFullScreen(stage);
   useEffect(runLessons, []);
-  useEffect(() => stage.current?.focus(), []);
   const demonstration = chosen.value;
   const openJob = (): void => {
     openAsJob();
@@ -35,7 +35,6 @@ export function DemonstrationStage({ close }: DemonstrationStageProps): JSX.Elem
         aria-modal="true"
         aria-label="Demonstrations"
         tabIndex={-1}
-        onKeyDown={(event) => { if (event.key === 'Escape' && !isFull) close(); }}
       >
         <header class="lessons-head">
           <h1>{demonstration.title}</h1>

@@ -1,11 +1,11 @@
 import './overStage.css';
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren, ComponentType, JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
 import type { Problem } from '../../app/problem.ts';
 import { Notice, Notices } from './Notices.tsx';
 import { OverHead } from './OverHead.tsx';
 import { SheetTabs, tabId } from './SheetTabs.tsx';
+import { useOverWindow } from './useOverWindow.ts';
 
 export interface OverStageProps<Tab extends string> {
   /** Class of the stage and head of its ids: `setups`. */
@@ -25,8 +25,7 @@ export interface OverStageProps<Tab extends string> {
 
 /** A stage of several sheets laid over the window, with undo and redo, and Escape to close. */
 export function OverStage<Tab extends string>({ name, title, close, problem, words, tabs, shown, show, sheets, children }: OverStageProps<Tab>): JSX.Element {
-  const stage = useRef<HTMLDivElement>(null);
-  useEffect(() => stage.current?.focus(), []);
+  const stage = useOverWindow(close);
   const Sheet: ComponentType = sheets[shown];
   const sheetId = `${name}-sheet`;
   return (
@@ -37,7 +36,6 @@ export function OverStage<Tab extends string>({ name, title, close, problem, wor
       aria-modal="true"
       aria-label={title}
       tabIndex={-1}
-      onKeyDown={(event) => { if (event.key === 'Escape' && !event.defaultPrevented) close(); }}
       // A file that misses its field must not take the browser away from the page.
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => event.preventDefault()}

@@ -1,6 +1,6 @@
 import './practice.css';
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { debriefing, saveFailed, startDebriefing } from '../../app/practice/debriefing.ts';
 import { closeKeptSessions, keepAgain, keptSessions, openKeptSessions, saveNotKept } from '../../app/practice/keptSessions.ts';
 import { practice, setPrefs, TABS, type PracticeTab } from '../../app/practice/practice.ts';
@@ -8,6 +8,7 @@ import { findDraft, isUnderWay } from '../../app/practice/underway.ts';
 import { state } from '../../app/state.ts';
 import { Notice } from '../frame/Notices.tsx';
 import { SheetTabs, tabId } from '../frame/SheetTabs.tsx';
+import { useOverWindow } from '../frame/useOverWindow.ts';
 import { ClassSheet } from './ClassSheet.tsx';
 import { DebriefSheet } from './DebriefSheet.tsx';
 import { DraftFound } from './DraftFound.tsx';
@@ -23,13 +24,12 @@ export interface PracticeStageProps {
 
 /** Practice: a panel to spray by hand, what the hand did, how it gets on, and a class's marks. */
 export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
-  const stage = useRef<HTMLDivElement>(null);
+  const stage = useOverWindow(() => { if (!isUnderWay()) close(); });
   useEffect(startDebriefing, []);
   useEffect(() => {
     void openKeptSessions().then(findDraft);
     return () => void closeKeptSessions();
   }, []);
-  useEffect(() => stage.current?.focus(), []);
   const tab = practice.tab.value;
   return (
     <div
@@ -39,7 +39,6 @@ export function PracticeStage({ close }: PracticeStageProps): JSX.Element {
       aria-modal="true"
       aria-label="Practice"
       tabIndex={-1}
-      onKeyDown={(event) => { if (event.key === 'Escape' && !isUnderWay()) close(); }}
     >
       <header class="practice-head">
         <h1>Practice</h1>

@@ -1,20 +1,19 @@
 import './today.css';
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
 import { airCautions, ESTIMATE_STATEMENT, TODAY_PARTS, todayTaken, type TodayAnswer } from '../../../sim/index.ts';
 import { SHOWN_KEYS, statedKeys, todayAnswer, todayProblem } from '../../app/today/todaySheet.ts';
 import { state } from '../../app/state.ts';
 import { ButtonRow } from '../fields/ButtonRow.tsx';
 import { Notice, Notices } from '../frame/Notices.tsx';
 import { OverHead } from '../frame/OverHead.tsx';
+import { useOverWindow } from '../frame/useOverWindow.ts';
 import { AnswerCard } from './AnswerCard.tsx';
 import { ClimateAnswer } from './ClimateAnswer.tsx';
 import { TodayFields, TodayMoreFields } from './TodayFields.tsx';
 
 /** The front sheet: a few numbers typed, everything that most people come for answered as they type. */
 export function TodayStage({ close }: { readonly close: () => void }): JSX.Element {
-  const stage = useRef<HTMLDivElement>(null);
-  useEffect(() => stage.current?.focus(), []);
+  const stage = useOverWindow(close);
   const answer = todayAnswer.value;
   return (
     <div
@@ -24,7 +23,6 @@ export function TodayStage({ close }: { readonly close: () => void }): JSX.Eleme
       aria-modal="true"
       aria-label="Today"
       tabIndex={-1}
-      onKeyDown={(event) => { if (event.key === 'Escape' && !event.defaultPrevented) close(); }}
       // A dropped file must not take the browser away from the page.
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => event.preventDefault()}

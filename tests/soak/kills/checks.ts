@@ -7,19 +7,19 @@ export interface Checked {
 }
 
 /** Every keystroke and every stroke is promised to be kept within this. */
-const PROMISED_MS = 1000;
+export const PROMISED_MS = 1000;
 
-/** Of what was typed into the job's name, what is not there. */
-export async function checkTyped(page: Page, { keys }: Act, killed_ms: number): Promise<Checked> {
+/** Of what was typed into the job's name, what is not there; a fault where that is more than `promised_ms`. */
+export async function checkTyped(page: Page, { keys }: Act, killed_ms: number, promised_ms: number): Promise<Checked> {
   const text = await page.getByRole('textbox', { name: 'Job', exact: true }).inputValue();
   const kept = keys.findLastIndex((key) => key.text === text);
   const lost = keys.slice(kept + 1).find(({ at_ms }) => at_ms <= killed_ms);
   const lost_ms = lost === undefined ? 0 : killed_ms - lost.at_ms;
-  return { lost_ms, fault: lost_ms > PROMISED_MS ? `${Math.round(lost_ms)} ms of typing lost: the name is "${text}"` : null };
+  return { lost_ms, fault: lost_ms > promised_ms ? `${Math.round(lost_ms)} ms of typing lost: the name is "${text}"` : null };
 }
 
-/** Of what was sprayed, how much the draft does not have. */
-export async function checkDraft(page: Page, { sprayedFrom_ms }: Act, killed_ms: number): Promise<Checked> {
+/** Of what was sprayed, how much the draft does not have; a fault where that is more than `promised_ms`. */
+export async function checkDraft(page: Page, { sprayedFrom_ms }: Act, killed_ms: number, promised_ms: number): Promise<Checked> {
   const sprayed_ms = killed_ms - (sprayedFrom_ms ?? killed_ms);
   const strokes = await page.evaluate(async () => {
     const open = indexedDB.open('crosscoat');
@@ -36,7 +36,7 @@ export async function checkDraft(page: Page, { sprayedFrom_ms }: Act, killed_ms:
   });
   const kept_ms = sprayedTime_ms(strokes);
   const lost_ms = Math.max(0, sprayed_ms - kept_ms);
-  return { lost_ms, fault: lost_ms > PROMISED_MS ? `${Math.round(lost_ms)} ms of spraying lost of ${Math.round(sprayed_ms)} ms` : null };
+  return { lost_ms, fault: lost_ms > promised_ms ? `${Math.round(lost_ms)} ms of spraying lost of ${Math.round(sprayed_ms)} ms` : null };
 }
 
 /** From the row of a recorded-stroke CSV in which the trigger opens to the last; aiming before is not sprayed. */

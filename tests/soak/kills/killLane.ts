@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { chromium, type BrowserContext, type Page } from '@playwright/test';
 import { findBrowser } from '../../helpers/findBrowser.ts';
 import { sprayUntil, typeUntil, type Act } from './acts.ts';
-import { checkDraft, checkTyped } from './checks.ts';
+import { checkDraft, checkTyped, PROMISED_MS } from './checks.ts';
 
 /** What one kill cost. */
 export interface Kill {
@@ -20,14 +20,14 @@ const ARGUMENTS = ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-s
 
 /**
  * One browser with a profile of its own, killed `count` times while somebody types or sprays; each time it is opened again and
- * looked through. `random` gives 0 to 1.
+ * looked through. `random` gives 0 to 1; losing more than `promised_ms` is a fault.
  */
-export async function killLane(url: string, count: number, random: () => number, told: (kill: Kill) => void = () => undefined): Promise<readonly Kill[]> {
+export async function killLane(url: string, count: number, random: () => number, told: (kill: Kill) => void = () => undefined, promised_ms = PROMISED_MS): Promise<readonly Kill[]> {
   const profile = await mkdtemp(join(tmpdir(), 'crosscoat-kills-'));
   const kills: Kill[] = [];
   try {
     for (let i = 0; i < count; i++) {
-      const kill = await killOnce(url, profile, random, i);
+      const kill = await killOnce(url, profile, random, i, promised_ms);
       kills.push(kill);
       told(kill);
     }
@@ -37,7 +37,7 @@ export async function killLane(url: string, count: number, random: () => number,
   return kills;
 }
 
-async function killOnce(url: string, profile: string, random: () => number, turn: number): Promise<Kill> {
+async function killOnce(url: string, profile: string, random: () => number, turn: number, promised_ms: number): Promise<Kill> {
   const doing = random() < 0.75 ? 'typing' : 'spraying';
   const after_ms = doing === 'typing' ? 300 + 2700 * random() : 500 + 5500 * random();
   const first = await open(url, profile);
@@ -55,7 +55,7 @@ async function killOnce(url: string, profile: string, random: () => number, turn
   const second = await open(url, profile);
   try {
     const fault = await openingFault(second.page);
-    const checked = await (doing === 'typing' ? checkTyped : checkDraft)(second.page, act, killed_ms);
+    const checked = await (doing === 'typing' ? checkTyped : checkDraft)(second.page, act, killed_ms, promised_ms);
     return { doing, lost_ms: checked.lost_ms, fault: fault ?? checked.fault };
   } finally {
     // Closed in good order, so that each turn begins as a day does.

@@ -4,7 +4,7 @@ import { demoJob, type Job } from '../../../../sim/index.ts';
 import { keepLastWord } from '../../../../src/app/keeping/keepLastWord.ts';
 import { state } from '../../../../src/app/state.ts';
 import { openDatabase } from '../../../../src/storage/database.ts';
-import type { InHand } from '../../../../src/storage/jobKeeper.ts';
+import type { InHand } from '../../../../src/storage/inHand.ts';
 import { jobStore, type JobStore } from '../../../../src/storage/jobStore.ts';
 import { lastWordOf, type LastWord } from '../../../../src/storage/lastWord.ts';
 
