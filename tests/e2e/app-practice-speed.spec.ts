@@ -30,10 +30,13 @@ test('a frame of practice on 1500 × 750 cells, and the start of a drill', { tag
   const cost = stage.locator('.spray-cost');
   await expect(cost).toContainText('of a frame');
   const p95_ms = Number(await cost.getAttribute('data-p95'));
-  console.log(`    95 of 100 frames take at most ${p95_ms.toFixed(1)} ms of script: ${((100 * p95_ms) / (1000 / 60)).toFixed(0)} % of a frame`);
-  expect(p95_ms).toBeGreaterThan(0);
-  // The software renderer's share of a frame does not go by the pace of arithmetic: 20.6 to 28 ms were seen for a pace of one and of two.
-  expect(p95_ms).toBeLessThan(await allowed_ms(page, ASKED_MS, 5));
+  const share = Number(await cost.getAttribute('data-share'));
+  const sixtieth_ms = (share * 1000) / 60;
+  console.log(`    script takes ${(100 * share).toFixed(0)} % of the time, ${sixtieth_ms.toFixed(1)} ms of a sixtieth of a second; 95 of 100 frames at most ${p95_ms.toFixed(1)} ms`);
+  expect(share).toBeGreaterThan(0);
+  expect(sixtieth_ms).toBeLessThan(await allowed_ms(page, ASKED_MS));
+  // A software renderer's frames are two to five sixtieths long, and each has to do what came in meanwhile.
+  expect(p95_ms).toBeLessThan(await allowed_ms(page, ASKED_MS, 4));
   await stage.getByRole('button', { name: 'Start again' }).click();
   const taken_ms: number[] = [];
   for (const id of ['half-overlap', 'cross-coat', 'upright', 'air-on-a-run', 'two-coats']) {

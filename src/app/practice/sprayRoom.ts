@@ -23,8 +23,9 @@ const WORK_SHARE = 0.12;
 const LEAST_WORK_MS = 1.5;
 const MOST_WORK_MS = 6;
 const PASSING_WORK_MS = 12;
-/** A film that is farther behind, s, may take more of a frame to catch up. */
-const BEHIND_S = 1;
+/** A film that is farther behind than a window and its work, s, takes more of a frame, little by little: a jump would make frames uneven. At the other end it takes all that it may. */
+const CALM_S = 0.5;
+const LATE_S = 1.5;
 const CATCH_UP_SHARE = 0.4;
 const MOST_CATCH_UP_MS = 40;
 /** Gauges follow this often: faster cannot be read. */
@@ -81,7 +82,7 @@ export class SprayRoom {
   private clock = new SessionClock(GAP_S);
   private last: Pose | null = null;
   private gauged_ms = 0;
-  private framed_ms = 0;
+  private framed_ms = performance.now();
   private frame = 0;
 
   constructor(private readonly canvas: SprayCanvas, private readonly parts: RoomParts) {
@@ -227,12 +228,13 @@ export class SprayRoom {
     const began_ms = performance.now();
     this.hand.tick(now_ms);
     this.live.lay();
-    const budget_ms = this.workBudget_ms(now_ms - this.framed_ms);
+    const sinceFrame_ms = now_ms - this.framed_ms;
     this.framed_ms = now_ms;
+    const budget_ms = this.workBudget_ms(sinceFrame_ms);
     this.live.work(() => performance.now() - began_ms < budget_ms);
     if (this.phase.peek() === 'passing' && !this.live.isBehind) this.endPassing();
     this.canvas.upload();
-    this.costs.add(performance.now() - began_ms);
+    this.costs.add(performance.now() - began_ms, sinceFrame_ms);
     this.draw();
     if (now_ms - this.gauged_ms >= GAUGE_MS) this.readGauges(now_ms);
     this.parts.framed();
@@ -240,8 +242,9 @@ export class SprayRoom {
 
   private workBudget_ms(sinceFrame_ms: number): number {
     if (this.phase.peek() === 'passing') return PASSING_WORK_MS;
-    if (this.live.lag_s > BEHIND_S) return Math.min(MOST_CATCH_UP_MS, CATCH_UP_SHARE * sinceFrame_ms);
-    return Math.max(LEAST_WORK_MS, Math.min(MOST_WORK_MS, WORK_SHARE * sinceFrame_ms));
+    const late = Math.min(1, Math.max(0, (this.live.lag_s - CALM_S) / (LATE_S - CALM_S)));
+    const between = (calm: number, most: number): number => calm + late * (most - calm);
+    return Math.max(LEAST_WORK_MS, Math.min(between(MOST_WORK_MS, MOST_CATCH_UP_MS), between(WORK_SHARE, CATCH_UP_SHARE) * sinceFrame_ms));
   }
 
   private endPassing(): void {

@@ -30,7 +30,7 @@ export function SprayControls(): JSX.Element {
         ))}
       </div>
       <ScaleText now={now} />
-      <p class="spray-cost soft" data-p95={now?.costs.p95_ms.toFixed(2) ?? ''} data-rows={now?.rows.count ?? 0}>
+      <p class="spray-cost soft" data-p95={now?.costs.p95_ms.toFixed(2) ?? ''} data-share={now?.costs.share.toFixed(4) ?? ''} data-rows={now?.rows.count ?? 0}>
         {now === null || !isSprayed ? '' : costWords(now)}
       </p>
     </div>
@@ -55,7 +55,7 @@ function phaseWords(now: SprayRoom | null): string {
 function costWords(now: SprayRoom): string {
   // Read with the clock, so that it is written again as time goes on.
   void now.clock_s.value;
-  return `${now.rows.count} samples; the film takes ${now.costs.p95_ms.toFixed(1)} ms of a frame, and is ${now.lag_s.toFixed(1)} s behind the hand.`;
+  return `${now.rows.count} samples; the film takes ${(100 * now.costs.share).toFixed(0)} % of the time, ${now.costs.p95_ms.toFixed(1)} ms of a frame, and is ${now.lag_s.toFixed(1)} s behind the hand.`;
 }
 
 /** What the hiss says, to be seen: how far the trigger is pulled; and a mark that changes with each tick of the pace. */

@@ -3,11 +3,24 @@ import { FrameCosts } from '../../../../src/app/practice/frameCosts.ts';
 
 function after(costs: readonly number[]): number {
   const kept = new FrameCosts();
-  for (const cost of costs) kept.add(cost);
+  for (const cost of costs) kept.add(cost, 16);
   return kept.p95_ms;
 }
 
 describe('frame costs', () => {
+  it('have a share of the time, whatever the frames’ lengths', () => {
+    const kept = new FrameCosts();
+    expect(kept.share).toBe(0);
+    kept.add(3, 10);
+    kept.add(9, 30);
+    expect(kept.share).toBeCloseTo(0.3, 6);
+    for (let i = 0; i < 600; i++) kept.add(1, 20);
+    expect(kept.share).toBeCloseTo(0.05, 6);
+    // A minute asleep counts as a quarter of a second: 599 frames of 20 ms and one of 250.
+    kept.add(1, 60_000);
+    expect(kept.share).toBeCloseTo(600 / (599 * 20 + 250), 6);
+  });
+
   it('are 0 before the first frame, and the one frame’s after it', () => {
     expect(after([])).toBe(0);
     expect(after([7])).toBe(7);
@@ -39,7 +52,7 @@ describe('frame costs', () => {
     const kept = new FrameCosts();
     const seen: number[] = [];
     for (const cost of [5, 1, 9]) {
-      kept.add(cost);
+      kept.add(cost, 16);
       seen.push(kept.p95_ms);
     }
     expect(seen).toEqual([5, 1, 5]);
