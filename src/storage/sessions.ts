@@ -123,7 +123,9 @@ async function readDraft(database: IDBPDatabase<Stores>): Promise<SessionDraft |
   const { store } = database.transaction('drafts');
   const [draft, stamp] = await Promise.all([store.get(DRAFT_KEY), store.get(STAMP_KEY)]);
   if (typeof draft !== 'object') return null;
-  const pieces = await store.getAll(keysUnder(`${DRAFT_KEY}/${String(stamp)}`));
+  // A draft of an older build has no stamp, and nothing behind it.
+  if (typeof stamp !== 'string') return draft;
+  const pieces = (await store.getAll(keysUnder(`${DRAFT_KEY}/${stamp}`))) as string[];
   return { ...draft, strokes: draft.strokes + pieces.join('') };
 }
 

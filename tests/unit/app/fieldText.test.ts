@@ -21,7 +21,7 @@ describe('typing before the schema is here', () => {
     typeNumber(DISTANCE, 'Gun to panel', '150');
     leaveField(DISTANCE_ID);
     expect(distance_mm()).toBe(200);
-    expect(state.drafts.value[DISTANCE_ID]).toMatchObject({ text: '150', problem: expect.stringContaining('not taken over yet') });
+    expect(state.drafts.value[DISTANCE_ID]).toMatchObject({ text: '150', problem: expect.stringContaining('not taken over yet') as string });
     await fetchSchema();
     expect(distance_mm()).toBe(150);
     expect(state.drafts.value[DISTANCE_ID]).toBeUndefined();
