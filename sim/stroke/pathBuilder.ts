@@ -60,7 +60,7 @@ export class PathBuilder {
     const times = this.column(0);
     let first = this.rows - 1;
     while (first > 0 && (times[first] as number) > t_s) first--;
-    return this.from(Math.max(0, first));
+    return this.rowsFrom(Math.max(0, first));
   }
 
   /** Whether a pose is that of the last row, whatever its time. */
@@ -71,11 +71,11 @@ export class PathBuilder {
 
   /** The rows written so far, copied to their own length. */
   build(): Path {
-    return this.from(0);
+    return this.rowsFrom(0);
   }
 
   /** Rows from the one of index `first` (0 to `count`) to the last, copied. */
-  from(first: number): Path {
+  rowsFrom(first: number): Path {
     const copy = (i: number) => this.column(i).slice(first, this.rows);
     return {
       count: this.rows - first,

@@ -28,22 +28,31 @@ export function fieldText(job: Job, path: JobPath, system: UnitSystem, draft: Dr
 let read: typeof readNumber | null = null;
 /** Stands beside a text until then, so that it never passes for the job's value, also where the page is left first. */
 const UNREAD = 'This is not taken over yet: it is still to be checked. If it stays so, type it once more.';
-/** What waits for it, in the order asked. */
-const waiting: ((read: typeof readNumber) => void)[] = [];
+/** What waits for it, in the order asked, and the job that it is about. */
+const waiting: { readonly jobId: string; readonly act: (read: typeof readNumber) => void }[] = [];
 
 /** Fetches the schema, which no film needs: it is asked for after the first one, and by the first key if that comes sooner. */
 export async function fetchSchema(): Promise<void> {
   const { readNumber } = await import('./readNumber.ts');
   // At once: whatever comes between would be done before what waits.
   read = readNumber;
-  for (const act of waiting.splice(0)) act(readNumber);
+  for (const { jobId, act } of waiting.splice(0)) if (jobId === state.jobId.peek()) attempt(() => act(readNumber));
 }
 
 /** Does what needs the schema: at once where it is here, else when it comes. */
 function withSchema(act: (has: typeof readNumber) => void): void {
   if (read !== null) return act(read);
-  waiting.push(act);
+  waiting.push({ jobId: state.jobId.peek(), act });
   fetchSchema().catch((thrown: unknown) => (state.notice.value = problemOf('What you type cannot be checked yet, since a part of the page could not be fetched; it stays in its box', thrown)));
+}
+
+/** One that fails leaves the others their turn. */
+function attempt(act: () => void): void {
+  try {
+    act();
+  } catch (thrown) {
+    state.notice.value = problemOf('What you typed could not be taken over; it stays in its box', thrown);
+  }
 }
 
 /** Takes a keystroke: the text is kept as typed, and is the job's value as soon as it is one. */

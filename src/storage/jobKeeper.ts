@@ -33,8 +33,8 @@ export interface JobKeeper {
   /** Looks whether another window wrote the job in hand, which a window that slept has not heard. */
   look(): Promise<void>;
   flush(): Promise<void>;
-  /** What would be lost if the window went now; null: nothing. Answers at once. */
-  lastWord(): LastWord | null;
+  /** What would be lost if the window went now. Answers at once. */
+  lastWords(): readonly LastWord[];
   stop(): void;
 }
 
@@ -131,10 +131,7 @@ export function startJobKeeper(store: JobStore, news: JobNewsLine, window: Keepe
     ask: () => news.tell({ id: window.inHand().id, asks: true }),
     look: lookInTurn,
     flush: saver.now,
-    lastWord: () => {
-      const now = window.inHand();
-      return unsaved.has(now.id) && !isKept(now) ? lastWordOf(now, held.get(now.id), underWay) : null;
-    },
+    lastWords: () => [...unsaved.values()].filter((each) => !isKept(each)).map((each) => lastWordOf(each, held.get(each.id), underWay)),
     stop: () => {
       saver.stop();
       news.close();

@@ -8,10 +8,12 @@ const LAST_WORDS = 'crosscoat-last-words';
 
 /** What the window had not kept when it went. */
 export interface LastWords {
-  /** Of its job; null: all was kept. */
-  readonly work: LastWord | null;
+  /** Of the jobs that it had in hand. */
+  readonly works: readonly LastWord[];
   /** What it looked at and typed beside the job, by the state's keys. */
   readonly view: readonly (readonly [key: string, value: unknown])[];
+  /** They were tried once already and could not be kept. */
+  readonly isRefused?: boolean;
 }
 
 export function ownJob(): string | null {
@@ -32,8 +34,8 @@ export function lastWords(): LastWords | null {
 }
 
 /** Done at once, while the page goes. What a window's own storage has no room for (some 5 MB) is left to the database. */
-export function rememberLastWords({ work, view }: LastWords): void {
-  write(LAST_WORDS, work === null && view.length === 0 ? null : JSON.stringify({ work, view }));
+export function rememberLastWords(words: LastWords): void {
+  write(LAST_WORDS, words.works.length === 0 && words.view.length === 0 ? null : JSON.stringify(words));
 }
 
 function read(key: string): string | null {

@@ -2,7 +2,7 @@ import type { Signal } from '@preact/signals';
 import { momentShown, takenBack, type Recorded } from '../../../sim/index.ts';
 import type { Problem } from '../problem.ts';
 
-/** Whether a record may not be removed since its history holds a signature that was taken back, and nothing else does; the stage then tells. */
+/** Whether a record may not be removed since it is signed, or its history holds a signature that was taken back; the stage then tells. */
 export function refusedAsOnceSigned({ name, signed, history }: Recorded & { readonly name: string }, told: Signal<Problem | null>): boolean {
   const last = signed ?? history.map(takenBack).findLast((found) => found !== null)?.signed;
   if (last === undefined) return false;

@@ -31,9 +31,14 @@ export class DraftKeeper {
     const { count } = rows;
     if (count === written.count) return;
     this.written = { ...written, count, pieces: written.pieces + 1 };
-    if (await addToDraft(written.stamp, written.pieces, recordingRows(rows.from(written.count)))) return;
+    if (await addToDraft(written.stamp, written.pieces, recordingRows(rows.rowsFrom(written.count)))) return;
     // Refused, or another session has become the draft: the newest is it.
     if (this.written?.stamp === written.stamp) await this.keepWhole(rows, draft);
+  }
+
+  /** What is kept is taken to be gone, or to be another's: the next time all of it is written. */
+  forget(): void {
+    this.written = null;
   }
 
   private async keepWhole(rows: PathBuilder, draft: () => SessionDraft | null): Promise<void> {

@@ -93,6 +93,7 @@ function openRoom(canvas: SprayCanvas, chosen: Drill): () => void {
     startedIn_ms.value = performance.now() - began_ms;
     practice.problem.value = null;
     return () => {
+      drafts.forget();
       void keepRoom(opened, chosen);
       opened.close();
     };
@@ -131,11 +132,13 @@ export async function findDraft(): Promise<void> {
 export function lookAtDraft(): void {
   const draft = foundDraft.peek();
   foundDraft.value = null;
+  drafts.forget();
   if (draft !== null) void finishSession(draft);
 }
 
 export function dropDraft(): void {
   foundDraft.value = null;
+  drafts.forget();
   void clearDraft();
 }
 
@@ -150,6 +153,7 @@ export function startAgain(): void {
 export function lookAtThrown(): void {
   const draft = thrownAway.peek().at(-1);
   thrownAway.value = thrownAway.peek().slice(0, -1);
+  drafts.forget();
   if (draft !== undefined) void finishSession(draft);
 }
 
@@ -174,11 +178,22 @@ function scaleOf(): number | null {
 
 /** @returns what ends it. */
 function keepDrafts(): () => void {
-  addEventListener('pagehide', keepNow);
-  document.addEventListener('visibilitychange', keepNow);
+  // Whole: what became of the draft in another window is not known, and there may be no next time.
+  const leave = (): void => {
+    drafts.forget();
+    keepNow();
+  };
+  addEventListener('pagehide', leave);
+  document.addEventListener('visibilitychange', leave);
+  // Another trainee is written with the whole.
+  const stop = effect(() => {
+    void state.practice.value.trainee;
+    drafts.forget();
+  });
   return () => {
-    removeEventListener('pagehide', keepNow);
-    document.removeEventListener('visibilitychange', keepNow);
+    stop();
+    removeEventListener('pagehide', leave);
+    document.removeEventListener('visibilitychange', leave);
   };
 }
 

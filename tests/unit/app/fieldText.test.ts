@@ -17,6 +17,10 @@ beforeEach(() => {
 describe('typing before the schema is here', () => {
   // First in this file: the schema stays once it was fetched.
   it('is kept as it is typed, and is the job’s value when it comes', async () => {
+    // What was typed into a job that has given way is not for the next one.
+    state.jobId.value = 'before';
+    typeNumber(['coats', 0, 'plan', 'speed_m_s'], 'Speed of the gun', '0.9');
+    state.jobId.value = 'now';
     typeNumber(DISTANCE, 'Gun to panel', '15');
     typeNumber(DISTANCE, 'Gun to panel', '150');
     leaveField(DISTANCE_ID);
@@ -24,6 +28,7 @@ describe('typing before the schema is here', () => {
     expect(state.drafts.value[DISTANCE_ID]).toMatchObject({ text: '150', problem: expect.stringContaining('not taken over yet') as string });
     await fetchSchema();
     expect(distance_mm()).toBe(150);
+    expect(state.job.value.coats[0]?.plan.speed_m_s).toBe(demoJob().coats[0]?.plan.speed_m_s);
     expect(state.drafts.value[DISTANCE_ID]).toBeUndefined();
   });
 

@@ -110,16 +110,20 @@ it('keeps half-typed text beside the job without a new revision', async () => {
 
 it('says at once what would be lost, while it is unsaved', async () => {
   const [a] = await twoWindows('keeper-last-word');
-  expect(a.keeper.lastWord()).toBeNull();
+  expect(a.keeper.lastWords()).toEqual([]);
   a.type('half kept');
   const writing = a.keeper.flush();
   await Promise.resolve();
   a.type('typed meanwhile');
-  expect(a.keeper.lastWord()).toMatchObject({ id: 'job', revision: 1, parts: [], main: { job: { name: 'typed meanwhile' } }, underWay: { job: { name: 'half kept' } } });
+  expect(a.keeper.lastWords()).toMatchObject([{ id: 'job', revision: 1, parts: [], main: { job: { name: 'typed meanwhile' } }, underWay: { main: { job: { name: 'half kept' } } } }]);
   await writing;
-  expect(a.keeper.lastWord()).toMatchObject({ revision: 2, underWay: null });
+  expect(a.keeper.lastWords()).toMatchObject([{ revision: 2, underWay: null }]);
+  // A job that gave way to another is still to be kept.
+  a.inHand = { id: 'other', job: named('new'), drafts: {} };
+  a.keeper.changed();
+  expect(a.keeper.lastWords()).toMatchObject([{ id: 'job' }, { id: 'other', revision: null }]);
   await a.keeper.flush();
-  expect(a.keeper.lastWord()).toBeNull();
+  expect(a.keeper.lastWords()).toEqual([]);
 });
 
 it('a window with nothing unsaved takes over what the other wrote', async () => {

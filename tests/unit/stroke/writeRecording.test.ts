@@ -38,7 +38,7 @@ describe('writeRecording', () => {
     for (const cut of [0, 1, rows.count - 1, rows.count]) {
       const first = new PathBuilder();
       for (let i = 0; i < cut; i++) first.addRow(path.t_s[i]!, path.x_m[i]!, path.y_m[i]!, path.z_m[i]!, path.fan_rad[i]!, path.pitch_rad[i]!, path.yaw_rad[i]!, path.trigger[i]!);
-      expect([...writeRecording(first.build())].join('') + recordingRows(rows.from(cut)), `cut at ${cut}`).toBe(whole);
+      expect([...writeRecording(first.build())].join('') + recordingRows(rows.rowsFrom(cut)), `cut at ${cut}`).toBe(whole);
     }
   });
 

@@ -30,7 +30,7 @@ it('what was typed last is written to its job, its long parts from what is kept'
   const store = await storeWith('word-typed', BEFORE.job);
   const word = said(TYPED, { ...BEFORE, revision: 1 }, null);
   expect(word.parts).toEqual([]);
-  expect(await keepLastWord(store, word)).toBe('fin');
+  expect((await keepLastWord(store, word)).id).toBe('fin');
   expect(await store.read('fin')).toMatchObject({ head: { revision: 2 }, job: TYPED.job, drafts: TYPED.drafts });
 });
 
@@ -43,6 +43,37 @@ it('a long part that was not kept yet is in the word', async () => {
   expect((await store.read('fin'))?.job).toMatchObject({ recordings: [{ text: 'another' }] });
 });
 
+it('a part that alone has changed is kept too', async () => {
+  const store = await storeWith('word-part-alone', BEFORE.job);
+  const job: Job = { ...BEFORE.job, recordings: [{ ...RECORDING, text: 'another' }] };
+  await keepLastWord(store, said({ ...BEFORE, job }, { ...BEFORE, revision: 1 }, null));
+  expect(await store.read('fin')).toMatchObject({ head: { revision: 2 }, job: { recordings: [{ text: 'another' }] } });
+});
+
+it('a part that alone was changed by another window stands', async () => {
+  const theirs: Job = { ...BEFORE.job, recordings: [{ ...RECORDING, text: 'theirs' }] };
+  const store = await storeWith('word-part-theirs', BEFORE.job, theirs);
+  const ours: Job = { ...BEFORE.job, recordings: [{ ...RECORDING, text: 'ours' }] };
+  const { id } = await keepLastWord(store, said({ ...BEFORE, job: ours }, { ...BEFORE, revision: 1 }, { ...BEFORE, job: ours }));
+  expect((await store.read('fin'))?.job).toMatchObject({ recordings: [{ text: 'theirs' }] });
+  expect((await store.read(id))?.job).toMatchObject({ recordings: [{ text: 'ours' }] });
+});
+
+it('what came to be kept is known in whatever order its keys are', async () => {
+  const store = await storeWith('word-order', BEFORE.job, TYPED.job);
+  const turned = Object.fromEntries(Object.entries(TYPED.job).reverse()) as unknown as Job;
+  expect(await keepLastWord(store, said({ ...TYPED, job: turned }, { ...BEFORE, revision: 1 }, null))).toEqual({ id: 'fin', revision: null });
+});
+
+it('a job that another window removed comes back as one of its own, and is told', async () => {
+  const store = await storeWith('word-removed');
+  const whole = { ...TYPED, job: { ...TYPED.job, recordings: [] } };
+  const { id } = await keepLastWord(store, said(whole, { ...BEFORE, revision: 1 }, null));
+  expect(id).not.toBe('fin');
+  expect((await store.read(id))?.head.name).toBe('as typed');
+  expect(state.notice.value?.title).toContain('was removed in another window');
+});
+
 it('what came to be kept after all gets no second revision', async () => {
   const store = await storeWith('word-kept', BEFORE.job, TYPED.job);
   await keepLastWord(store, said(TYPED, { ...BEFORE, revision: 1 }, TYPED));
@@ -52,14 +83,14 @@ it('what came to be kept after all gets no second revision', async () => {
 it('a write that was under way and arrived is not taken for another window’s', async () => {
   const underWay: InHand = { ...BEFORE, job: { ...BEFORE.job, name: 'as ty' } };
   const store = await storeWith('word-under-way', BEFORE.job, underWay.job);
-  expect(await keepLastWord(store, said(TYPED, { ...BEFORE, revision: 1 }, underWay))).toBe('fin');
+  expect((await keepLastWord(store, said(TYPED, { ...BEFORE, revision: 1 }, underWay))).id).toBe('fin');
   expect(await store.heads()).toMatchObject([{ name: 'as typed', revision: 3 }]);
   expect(state.notice.value).toBeNull();
 });
 
 it('what another window wrote meanwhile stands, and the word becomes a job of its own', async () => {
   const store = await storeWith('word-late', BEFORE.job, { ...BEFORE.job, name: 'by the other' });
-  const id = await keepLastWord(store, said(TYPED, { ...BEFORE, revision: 1 }, null));
+  const { id } = await keepLastWord(store, said(TYPED, { ...BEFORE, revision: 1 }, null));
   expect(id).not.toBe('fin');
   expect((await store.read('fin'))?.head.name).toBe('by the other');
   expect(await store.read(id)).toMatchObject({ head: { name: 'as typed, from the other window' }, drafts: TYPED.drafts });
@@ -68,7 +99,7 @@ it('what another window wrote meanwhile stands, and the word becomes a job of it
 
 it('a job that was never kept is made', async () => {
   const store = await storeWith('word-new');
-  expect(await keepLastWord(store, said(TYPED, undefined, null))).toBe('fin');
+  expect((await keepLastWord(store, said(TYPED, undefined, null))).id).toBe('fin');
   expect(await store.read('fin')).toMatchObject({ head: { revision: 1 }, job: TYPED.job });
 });
 

@@ -47,7 +47,7 @@ it('what the window had no time to keep comes back with it, and only once', asyn
   const store = jobStore(database);
   const { revision } = await store.put('left', { ...demoJob(), name: 'As kept' }, null);
   const word = lastWordOf({ id: 'left', job: { ...demoJob(), name: 'As typed' }, drafts: {} }, { id: 'left', job: demoJob(), drafts: {}, revision }, null);
-  const session = new Map([['crosscoat-last-words', JSON.stringify({ work: word, view: [['units', 'us']] })]]);
+  const session = new Map([['crosscoat-last-words', JSON.stringify({ works: [word], view: [['units', 'us']] })]]);
   vi.stubGlobal('sessionStorage', {
     getItem: (key: string) => session.get(key) ?? null,
     setItem: (key: string, text: string) => session.set(key, text),

@@ -71,6 +71,18 @@ it('begins anew with another session, and where another has become the draft', a
   expect(wholes).toBe(4);
 });
 
+it('is written whole again once it was taken for gone, though no row came since', async () => {
+  const keeper = new DraftKeeper();
+  const rows = spray(new PathBuilder(), 5);
+  await keeper.keep(rows, () => wholeOf(rows));
+  await clearDraft();
+  await keeper.keep(rows, () => wholeOf(rows));
+  expect(await readDraft()).toBeNull();
+  keeper.forget();
+  await keeper.keep(rows, () => wholeOf(rows));
+  expect(await readDraft()).toEqual(wholeOf(rows));
+});
+
 it('leaves cleared what was begun again, though it was still to be kept', async () => {
   const keeper = new DraftKeeper();
   const rows = spray(new PathBuilder(), 5);
