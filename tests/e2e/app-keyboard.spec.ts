@@ -3,6 +3,7 @@ import type { Locator, Page } from '@playwright/test';
 import { parseJob } from '../../sim/index.ts';
 import { expect, test } from './appPage.ts';
 import { tabAndPress, tabAndType, tabTo } from './keyboard.ts';
+import { strokeByKeys } from './practicePage.ts';
 
 test.setTimeout(400_000);
 
@@ -79,12 +80,7 @@ test('the whole job by the keyboard alone: asked, planned, set, practised, surve
   const practice = await openOver(page, 'Practice');
   await expect(practice.locator('.spray-host')).toHaveAttribute('data-ready', 'true', { timeout: 30_000 });
   await tabTo(page, practice.getByRole('application', { name: 'Panel to spray' }));
-  await page.keyboard.down('ArrowRight');
-  await page.waitForTimeout(200);
-  await page.keyboard.down(' ');
-  await page.waitForTimeout(700);
-  await page.keyboard.up(' ');
-  await page.keyboard.up('ArrowRight');
+  await strokeByKeys(page);
   await tabAndPress(page, practice.getByRole('button', { name: 'Finish and debrief' }));
   await expect(practice.locator('.debrief')).toBeVisible({ timeout: 60_000 });
   await close(page, practice);

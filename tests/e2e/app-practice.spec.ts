@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { chiefSentence, debriefSession, drillById, markSentence, settleCoat, strokesOf, USUAL_RUBRIC } from '../../sim/index.ts';
 import { expect } from './appPage.ts';
-import { chooseDrill, debrief, openPractice, practiceTest as test, savedSession, savedStrokes } from './practicePage.ts';
+import { chooseDrill, debrief, openPractice, practiceTest as test, savedSession, savedStrokes, strokeByKeys } from './practicePage.ts';
 import { joined, spray, stroke, type Leg } from './scriptedHand.ts';
 
 test.setTimeout(180_000);
@@ -149,12 +149,7 @@ test('the keyboard alone sprays, and reaches the debrief', async ({ page, app })
   await chooseDrill(stage, 'square-and-steady');
   const panel = stage.getByRole('application', { name: 'Panel to spray' });
   await panel.focus();
-  await page.keyboard.down('ArrowRight');
-  await page.waitForTimeout(200);
-  await page.keyboard.down(' ');
-  await page.waitForTimeout(700);
-  await page.keyboard.up(' ');
-  await page.keyboard.up('ArrowRight');
+  await strokeByKeys(page);
   await expect(phase(stage)).toHaveAttribute('data-phase', 'spraying');
   const finish = stage.getByRole('button', { name: 'Finish and debrief' });
   for (let i = 0; i < 12 && !(await finish.evaluate((button) => button === document.activeElement)); i++) await page.keyboard.press('Tab');

@@ -45,6 +45,16 @@ export async function chooseDrill(stage: Locator, id: string): Promise<void> {
   await expect(stage.locator('.spray-host')).toHaveAttribute('data-ready', 'true');
 }
 
+/** One stroke to the right by the keys, on the panel that has the focus. */
+export async function strokeByKeys(page: Page): Promise<void> {
+  await page.keyboard.down('ArrowRight');
+  await page.waitForTimeout(200);
+  await page.keyboard.down(' ');
+  await page.waitForTimeout(700);
+  await page.keyboard.up(' ');
+  await page.keyboard.up('ArrowRight');
+}
+
 /** Ends the session and waits for what the hand is told. */
 export async function debrief(stage: Locator): Promise<void> {
   await stage.getByRole('button', { name: 'Finish and debrief' }).click();
