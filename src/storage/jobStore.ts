@@ -1,7 +1,7 @@
 import type { IDBPDatabase } from 'idb';
 import type { Job } from '../../sim/index.ts';
 import { packJob, unpackJob, type JobParts, type MainPart } from './jobParts.ts';
-import { abandon, type JobHead, type Stores } from './stores.ts';
+import { whole, type JobHead, type Stores } from './stores.ts';
 
 /** A job is not as the writer left it: `there` is what is kept now, null where it was removed. Nothing was written. */
 export class JobConflict extends Error {
@@ -77,7 +77,7 @@ export function jobStore(database: IDBPDatabase<Stores>, now = () => new Date().
       const transaction = database.transaction(['jobs', 'jobParts'], 'readwrite', { durability: 'strict' });
       const heads = transaction.objectStore('jobs');
       const store = transaction.objectStore('jobParts');
-      try {
+      return whole(transaction, async () => {
         const [there, count] = await Promise.all([heads.get(id), store.get(COUNT_KEY)]);
         if ((there?.revision ?? null) !== expected) throw new JobConflict(there ?? null);
         const before = known.get(id);
@@ -99,11 +99,7 @@ export function jobStore(database: IDBPDatabase<Stores>, now = () => new Date().
         ]);
         known.set(id, { revision, parts });
         return head;
-      } catch (why) {
-        abandon(transaction);
-        // What a request says of a transaction that ended is only that it ended.
-        throw why instanceof JobConflict ? why : (transaction.error ?? why);
-      }
+      });
     },
     putDrafts: async (id, drafts) => {
       const transaction = database.transaction(['jobs', 'jobParts'], 'readwrite', { durability: 'strict' });

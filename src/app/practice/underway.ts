@@ -1,4 +1,4 @@
-import { effect, signal, untracked } from '@preact/signals';
+import { computed, effect, signal, untracked } from '@preact/signals';
 import { taskOf, writeRecording, type Drill } from '../../../sim/index.ts';
 import type { SprayCanvas } from '../../canvas/spray/sprayScene.ts';
 import type { SessionDraft } from '../../storage/sessions.ts';
@@ -185,9 +185,10 @@ function keepDrafts(): () => void {
   };
   addEventListener('pagehide', leave);
   document.addEventListener('visibilitychange', leave);
-  // Another trainee is written with the whole.
+  // Another trainee is written with the whole; another fan or speed, which the hand turns as it sprays, is in the rows.
+  const trainee = computed(() => state.practice.value.trainee);
   const stop = effect(() => {
-    void state.practice.value.trainee;
+    void trainee.value;
     drafts.forget();
   });
   return () => {

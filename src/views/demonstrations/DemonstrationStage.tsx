@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { DEMONSTRATIONS, demonstrationSentence, type ReportedSide } from '../../../sim/index.ts';
 import { state } from '../../app/state.ts';
+import { useOverWindow } from '../frame/useOverWindow.ts';
 import { Handout } from './Handout.tsx';
 import { KnobControl } from './KnobControl.tsx';
 import { LessonClock } from './LessonClock.tsx';
@@ -10,7 +11,6 @@ import { LessonFigures } from './LessonFigures.tsx';
 import { LessonLegend } from './LessonLegend.tsx';
 import { LessonMap } from './LessonMap.tsx';
 import { choose, chosen, lesson, openAsJob, runLessons } from './lessonStage.ts';
-import { useOverWindow } from '../frame/useOverWindow.ts';
 
 export interface DemonstrationStageProps {
   readonly close: () => void;
